@@ -1,0 +1,102 @@
+using Washline.Mixtures;
+
+namespace Washline.Drinks;
+
+/// <summary>A class of ingredient in the catalogue: what a spec asks for.</summary>
+public sealed record Kind
+{
+    /// <summary>Its short name in the catalogue, such as <c>rye-whisky</c>.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>The trade's name as shown, such as <c>rye whisky</c>.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>The kind it belongs to; none for a root of the tree.</summary>
+    public Kind? Parent { get; init; }
+
+    /// <summary>Other words for it.</summary>
+    public IReadOnlyList<string> Synonyms { get; init; } = [];
+
+    /// <summary>Strength in % by volume.</summary>
+    public Figure Strength { get; init; } = Figure.None;
+
+    /// <summary>Sugars in g/L as poured.</summary>
+    public Figure Sugar { get; init; } = Figure.None;
+
+    /// <summary>Titratable acid as citric in g/L as poured.</summary>
+    public Figure Acid { get; init; } = Figure.None;
+
+    /// <summary>Share of its sugars that is glucose, 0 to 1.</summary>
+    public double GlucoseShare { get; init; }
+
+    /// <summary>Share of its sugars that is fructose, 0 to 1.</summary>
+    public double FructoseShare { get; init; }
+
+    /// <summary>Grams of fat, protein, salt and the like in a litre.</summary>
+    public double OtherG { get; init; }
+
+    /// <summary>Millilitres a gram of them takes up.</summary>
+    public double OtherMlPerG { get; init; } = 0.75;
+
+    /// <summary>Allergens, in the words of the lists of the EU and the US.</summary>
+    public IReadOnlyList<string> Allergens { get; init; } = [];
+
+    /// <summary>How long it keeps once opened or made.</summary>
+    public string Keeping { get; init; } = "";
+
+    /// <summary>Marks that cautions and serving go by: <c>raw-egg</c>, <c>carbonated</c>, <c>plain</c>, <c>top</c> …</summary>
+    public IReadOnlyList<string> Tags { get; init; } = [];
+
+    /// <summary>A piece of it, where specs count it by the piece.</summary>
+    public Piece? Piece { get; init; }
+
+    /// <summary>How loudly it speaks in a drink beside as much of an ordinary 40 % spirit (1); 0 for what only sweetens, sours or thins. Our judgement.</summary>
+    public double Potency { get; init; } = 1;
+
+    /// <summary>How far apart two of its own kinds stand as stand-ins, in JND; none where it does not say.</summary>
+    public double? Spread { get; init; }
+
+    /// <summary>A remark.</summary>
+    public string Note { get; init; } = "";
+
+    /// <summary>The kind as it usually is.</summary>
+    public Composition Typical => field ??= With(null, null, null) ?? Composition.Water;
+
+    /// <summary>Whether it is marked with that tag.</summary>
+    public bool Is(string tag) => Tags.Contains(tag);
+
+    /// <summary>From this kind up to the root of the tree.</summary>
+    public IEnumerable<Kind> Lineage()
+    {
+        for (var kind = this; kind is not null; kind = kind.Parent) yield return kind;
+    }
+
+    /// <summary>Whether it is that kind or one of its kinds.</summary>
+    public bool IsA(Kind other) => Lineage().Any(k => k.Id == other.Id);
+
+    /// <summary>Whether it is that kind, by its id, or one of its kinds.</summary>
+    public bool IsA(string id) => Lineage().Any(k => k.Id == id);
+
+    /// <summary>The kind with figures of its own from a label or a measurement.</summary>
+    /// <param name="strengthPercent">% by volume, or none for the typical.</param>
+    /// <param name="sugarGPerL">Grams in a litre, or none for the typical.</param>
+    /// <param name="acidGPerL">Grams in a litre, or none for the typical.</param>
+    /// <returns>Nothing when so much does not go into one litre.</returns>
+    public Composition? With(double? strengthPercent, double? sugarGPerL, double? acidGPerL)
+    {
+        var sugars = Sugars.Split(sugarGPerL ?? Sugar.Band.Typical, GlucoseShare, FructoseShare);
+        var acid = acidGPerL ?? Acid.Band.Typical;
+        return Is("solid")
+            ? Composition.OfSolid(sugars, acid, OtherG)
+            : Composition.Of(Measures.Strength.FromPercent(strengthPercent ?? Strength.Band.Typical), sugars, acid, OtherG, OtherMlPerG);
+    }
+
+    /// <inheritdoc/>
+    public bool Equals(Kind? other) => other is not null && Id == other.Id;
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => Id.GetHashCode(StringComparison.Ordinal);
+
+    /// <inheritdoc/>
+    public override string ToString() => Name;
+}

@@ -1,0 +1,97 @@
+using System.Reflection;
+
+namespace Washline.Drinks;
+
+/// <summary>The catalogue of kinds: a tree, and every word by which a kind is found.</summary>
+public sealed class Kinds
+{
+    // Words about the state of an ingredient, not about what it is.
+    private static readonly HashSet<string> Beside =
+    [
+        "fresh", "freshly", "squeezed", "pressed", "juiced", "strained", "chilled", "cold", "good", "quality", "homemade", "house", "home",
+        "made", "pure", "natural", "organic", "a", "an", "the", "of", "your", "favourite", "favorite", "some", "large", "small", "medium", "raw",
+    ];
+
+    private static readonly Lazy<Kinds> Embedded = new(() =>
+    {
+        using var stream = Assembly.GetExecutingAssembly().GetManifestResourceStream("kinds.csv")!;
+        using var reader = new StreamReader(stream);
+        return new Kinds(KindsTable.Read(reader));
+    });
+
+    private readonly Dictionary<string, Kind> byId;
+    private readonly Dictionary<string, Kind> byWords = new(StringComparer.Ordinal);
+    private readonly int longest;
+
+    /// <summary>A catalogue of those kinds.</summary>
+    public Kinds(IReadOnlyList<Kind> all)
+    {
+        All = all;
+        byId = all.ToDictionary(k => k.Id, StringComparer.Ordinal);
+        foreach (var kind in all)
+        {
+            foreach (var words in kind.Synonyms.Prepend(kind.Name).Prepend(kind.Id).Select(Words.Plain))
+            {
+                byWords.TryAdd(words, kind);
+                byWords.TryAdd(Words.Singular(words), kind);
+            }
+        }
+
+        longest = byWords.Keys.Max(w => w.Count(c => c == ' ') + 1);
+    }
+
+    /// <summary>The catalogue that comes with the program: data/kinds.csv.</summary>
+    public static Kinds Catalogue => Embedded.Value;
+
+    /// <summary>Every kind, in the order of the file.</summary>
+    public IReadOnlyList<Kind> All { get; }
+
+    /// <summary>The kind with that id.</summary>
+    /// <exception cref="KeyNotFoundException">There is none.</exception>
+    public Kind this[string id] => byId.TryGetValue(id, out var kind) ? kind
+        : throw new KeyNotFoundException($"No kind has the id '{id}'; data/kinds.csv lists them.");
+
+    /// <summary>The kind with that id, or nothing.</summary>
+    public Kind? WithId(string id) => byId.GetValueOrDefault(id);
+
+    /// <summary>The kinds directly below one.</summary>
+    public IEnumerable<Kind> Below(Kind kind) => All.Where(k => k.Parent?.Id == kind.Id);
+
+    /// <summary>Finds the kind that a person's words name.</summary>
+    /// <param name="words">As typed: any case, plural, with words like <c>fresh</c> around it.</param>
+    public KindMatch Find(string words)
+    {
+        var plain = Words.Plain(words);
+        if (Exact(plain) is { } exact) return new KindMatch(exact, "", []);
+
+        var bare = plain.Split(' ', StringSplitOptions.RemoveEmptyEntries).Where(w => !Beside.Contains(w)).ToArray();
+        if (Exact(string.Join(' ', bare)) is { } kind) return new KindMatch(kind, "", []);
+
+        // The trade puts the noun last: the longest ending that is known wins, then the longest run anywhere.
+        for (var length = Math.Min(longest, bare.Length - 1); length >= 1; length--)
+        {
+            for (var from = bare.Length - length; from >= 0; from--)
+            {
+                if (length < 2 && from < bare.Length - length) break;
+                if (Exact(string.Join(' ', bare.AsSpan(from, length).ToArray())) is not { } inside) continue;
+                var left = string.Join(' ', bare[..from].Concat(bare[(from + length)..]));
+                return new KindMatch(inside, left, []);
+            }
+        }
+
+        return new KindMatch(null, "", Nearest(string.Join(' ', bare)));
+    }
+
+    private Kind? Exact(string plain) =>
+        byWords.GetValueOrDefault(plain) ?? byWords.GetValueOrDefault(Words.Singular(plain));
+
+    private List<Kind> Nearest(string plain)
+    {
+        var most = plain.Length <= 5 ? 1 : plain.Length <= 10 ? 2 : 3;
+        return byWords
+            .Select(entry => (entry.Value, Slips: Words.Slips(plain, entry.Key, most)))
+            .Where(near => near.Slips <= most && plain.Length > 2)
+            .OrderBy(near => near.Slips).ThenBy(near => near.Value.Id, StringComparer.Ordinal)
+            .Select(near => near.Value).Distinct().Take(3).ToList();
+    }
+}

@@ -1,0 +1,59 @@
+using Washline.Measures;
+
+namespace Washline.Mixtures;
+
+/// <summary>What a litre of an ingredient holds: from it any volume becomes a <see cref="Mixture"/>.</summary>
+public sealed record Composition
+{
+    private readonly Mixture litre;
+
+    private Composition(Mixture litre) => this.litre = litre;
+
+    /// <summary>Plain water.</summary>
+    public static Composition Water { get; } = Of(Strength.None, default, 0)!;
+
+    /// <summary>One litre of it at 20 °C.</summary>
+    public Mixture Litre => litre;
+
+    /// <summary>Strength at 20 °C.</summary>
+    public Strength Strength => litre.Strength;
+
+    /// <summary>Sugars in grams per litre as poured (a dry solid by the volume it fills).</summary>
+    public double SugarGPerL => litre.Sugars.Total;
+
+    /// <summary>Titratable acid as citric, in grams per litre as poured.</summary>
+    public double AcidGPerL => litre.Acid;
+
+    /// <summary>A liquid of that strength with those grams in a litre; water fills the rest of the litre.</summary>
+    /// <param name="strength">Per cent by volume of the whole.</param>
+    /// <param name="sugars">Grams of sugars in a litre.</param>
+    /// <param name="acidG">Grams of titratable acid as citric in a litre.</param>
+    /// <param name="otherG">Grams of fat, protein, salt and the like in a litre.</param>
+    /// <param name="otherMlPerG">Millilitres that a gram of them takes up: 0.75 for protein and pulp, 1.08 for fat (memory).</param>
+    /// <returns>Nothing when so much does not go into one litre.</returns>
+    public static Composition? Of(Strength strength, Sugars sugars, double acidG, double otherG = 0, double otherMlPerG = 0.75)
+    {
+        var ethanol = strength.Fraction * EthanolWater.EthanolDensity;
+        Mixture With(double water) => new(water, ethanol, sugars, acidG, otherG, otherG * otherMlPerG);
+        if (With(0).Volume.Millilitres > 1000 + 1e-6) return null;
+        double low = 0, high = 1200;
+        for (var i = 0; i < 60 && high - low > 1e-10; i++)
+        {
+            var middle = (low + high) / 2;
+            if (With(middle).Volume.Millilitres < 1000) low = middle;
+            else high = middle;
+        }
+
+        return new Composition(With((low + high) / 2));
+    }
+
+    /// <summary>A dry solid measured by the volume it fills, such as sugar by the spoon.</summary>
+    public static Composition OfSolid(Sugars sugars, double acidG, double otherG) =>
+        new(new Mixture(0, 0, sugars, acidG, otherG, otherG * 0.75));
+
+    /// <summary>A composition whose litre holds exactly this.</summary>
+    public static Composition OfLitre(Mixture litre) => new(litre);
+
+    /// <summary>What that volume of it, as poured, brings into the drink.</summary>
+    public Mixture Pour(Volume volume) => litre * (volume.Millilitres / 1000);
+}

@@ -1,0 +1,89 @@
+using Washline.Measures;
+
+namespace Washline.Mixtures;
+
+/// <summary>What is in a liquid, in grams. Masses are kept; volume, strength and density are computed from them at 20 °C.</summary>
+/// <param name="Water">Grams of water.</param>
+/// <param name="Ethanol">Grams of ethanol.</param>
+/// <param name="Sugars">Grams of dissolved sugars.</param>
+/// <param name="Acid">Grams of titratable acid, as anhydrous citric acid.</param>
+/// <param name="Other">Grams of everything else: fat, protein, salt, pulp.</param>
+/// <param name="OtherMl">Millilitres that everything else takes up.</param>
+public readonly record struct Mixture(double Water, double Ethanol, Sugars Sugars, double Acid, double Other, double OtherMl)
+{
+    /// <summary>Millilitres that a gram of dissolved acid adds. Value from memory; one gram in a drink moves it by 0.6 mL.</summary>
+    public const double AcidMlPerG = 0.6;
+
+    /// <summary>Nothing.</summary>
+    public static Mixture Empty => default;
+
+    /// <summary>Total mass, grams.</summary>
+    public double Mass => Water + Ethanol + Sugars.Total + Acid + Other;
+
+    /// <summary>Volume at 20 °C.</summary>
+    /// <remarks>Ethanol–water by OIML R 22; sugar by its apparent volume in water (ICUMSA SPS-4); in a sweetened spirit within about 5 kg/m³ of density.</remarks>
+    public Volume Volume => Volume.FromMillilitres(Millilitres);
+
+    /// <summary>Strength at 20 °C; zero when there is nothing.</summary>
+    public Strength Strength
+    {
+        get
+        {
+            var ml = Millilitres;
+            return ml <= 0 ? Strength.None : Strength.FromPercent(Math.Clamp(100 * Ethanol / (EthanolWater.EthanolDensity / 1000) / ml, 0, 100));
+        }
+    }
+
+    /// <summary>Density at 20 °C.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">There is nothing, so no density.</exception>
+    public Density Density => Density.FromKilogramsPerCubicMetre(1000 * Mass / Millilitres);
+
+    /// <summary>Sugars in grams per litre; zero when there is nothing.</summary>
+    public double SugarGPerL => PerLitre(Sugars.Total);
+
+    /// <summary>Sugars by sweetness, as sucrose, in grams per litre.</summary>
+    public double SweetnessGPerL => PerLitre(Sugars.AsSucrose);
+
+    /// <summary>Titratable acid as citric, in grams per litre.</summary>
+    public double AcidGPerL => PerLitre(Acid);
+
+    private double Millilitres
+    {
+        get
+        {
+            var sugar = Sugars.Total;
+            var dissolved = sugar <= 0 ? 0 : sugar * SucroseSolution.ApparentVolume(sugar / (sugar + Water + Ethanol + Acid));
+            return EthanolWater.Millilitres(Water, Ethanol) + dissolved + Acid * AcidMlPerG + OtherMl;
+        }
+    }
+
+    /// <summary>That many grams of water.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Below zero or above a tonne.</exception>
+    public static Mixture OfWater(double grams) => default(Mixture) with { Water = Door.Check(grams, 0, 1e6, nameof(Water), "g") };
+
+    /// <summary>That volume of plain spirit: ethanol and water of that strength.</summary>
+    public static Mixture OfSpirit(Volume volume, Strength strength)
+    {
+        var p = EthanolWater.MassFraction(strength);
+        var mass = volume.Millilitres * EthanolWater.Density(p, Temperature.Room).KilogramsPerCubicMetre / 1000;
+        return default(Mixture) with { Water = mass * (1 - p), Ethanol = mass * p };
+    }
+
+    public static Mixture operator +(Mixture a, Mixture b) => new(
+        a.Water + b.Water, a.Ethanol + b.Ethanol, a.Sugars + b.Sugars, a.Acid + b.Acid, a.Other + b.Other, a.OtherMl + b.OtherMl);
+
+    public static Mixture operator *(Mixture a, double times) => new(
+        a.Water * times, a.Ethanol * times, a.Sugars * times, a.Acid * times, a.Other * times, a.OtherMl * times);
+
+    /// <summary>Both together, as <c>+</c>.</summary>
+    public static Mixture Add(Mixture left, Mixture right) => left + right;
+
+    /// <summary>So many times as much, as <c>*</c>.</summary>
+    public static Mixture Multiply(Mixture left, double right) => left * right;
+
+    private double PerLitre(double grams)
+    {
+        var ml = Millilitres;
+        return ml <= 0 ? 0 : 1000 * grams / ml;
+    }
+}
