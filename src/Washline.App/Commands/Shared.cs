@@ -1,0 +1,69 @@
+using System.CommandLine;
+using Washline.Reading;
+
+namespace Washline.App.Commands;
+
+/// <summary>What every command has in common: the bar file, JSON, and how problems are printed.</summary>
+public static class Shared
+{
+    /// <summary><c>--bar FILE</c>.</summary>
+    public static Option<string?> BarOption { get; } = new("--bar")
+    {
+        Description = "Another bar file than the usual one (or set WASHLINE_BAR).",
+        HelpName = "FILE",
+        Recursive = true,
+    };
+
+    /// <summary><c>--json</c>.</summary>
+    public static Option<bool> JsonOption { get; } = new("--json")
+    {
+        Description = "Answer as JSON, with the unit in each name.",
+        Recursive = true,
+    };
+
+    /// <summary>Where answers go.</summary>
+    public static TextWriter Output(this ParseResult result) => result.InvocationConfiguration.Output;
+
+    /// <summary>Where problems go.</summary>
+    public static TextWriter Error(this ParseResult result) => result.InvocationConfiguration.Error;
+
+    /// <summary>Whether to answer as JSON.</summary>
+    public static bool Json(this ParseResult result) => result.GetValue(JsonOption);
+
+    /// <summary>The whole text of a file, or of what is piped in for <c>-</c>.</summary>
+    /// <exception cref="Refusal">There is no such file, or it cannot be read.</exception>
+    public static string TextOf(this ParseResult result, string file)
+    {
+        try
+        {
+            return file == "-" ? ((Streams)result.InvocationConfiguration).Input.ReadToEnd() : File.ReadAllText(file);
+        }
+        catch (Exception e) when (e is FileNotFoundException or DirectoryNotFoundException)
+        {
+            throw new Refusal($"There is no file '{file}'.", "Check the name, or write - to read what is piped in.");
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw new Refusal($"The file '{file}' could not be read: {e.Message}", "Check that it is a file and that you may read it.");
+        }
+    }
+
+    /// <summary>What a file is called in problems: <c>-</c> is what was typed or piped in.</summary>
+    public static string NameOf(string file) => file == "-" ? "(input)" : file;
+
+    /// <summary>Prints every problem of a file as <c>file:line:column  what  what to do</c>.</summary>
+    /// <returns>1, the exit code for input with problems.</returns>
+    public static int Problems(this ParseResult result, string file, IEnumerable<Problem> problems)
+    {
+        foreach (var problem in problems) result.Error().WriteLine(problem.At(NameOf(file)));
+        return 1;
+    }
+
+    /// <summary>Prints a problem with what was typed on the command line as <c>washline: what  what to do</c>.</summary>
+    /// <returns>1, the exit code for input with problems.</returns>
+    public static int Problem(this ParseResult result, string what, string @try)
+    {
+        result.Error().WriteLine($"washline: {what}  {@try}");
+        return 1;
+    }
+}
