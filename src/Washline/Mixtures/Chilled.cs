@@ -28,6 +28,13 @@ public readonly record struct Chilled(Mixture Liquid, double TemperatureC, doubl
             : Run(mixture, startC, ice, IceContact.Of(technique, mixture, startC, ice), seconds);
     }
 
+    /// <summary>The temperature in °C of two liquids poured together; their heat of mixing counts.</summary>
+    public static double Join(Mixture a, double aC, Mixture b, double bC)
+    {
+        if (b.Mass <= 0) return aC;
+        return a.Mass <= 0 ? bC : Heat.Of(a + b).TemperatureOf(Heat.Of(a).At(aC) + Heat.Of(b).At(bC));
+    }
+
     /// <summary>Drink and ice together for that many seconds.</summary>
     public static Chilled Run(Mixture mixture, double startC, Ice ice, IceContact contact, double seconds)
     {

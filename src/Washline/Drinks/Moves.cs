@@ -1,0 +1,30 @@
+namespace Washline.Drinks;
+
+/// <summary>Signed differences between two drinks in JND.</summary>
+/// <param name="Sugar">Sweeter is positive.</param>
+/// <param name="Acid">Sharper is positive.</param>
+/// <param name="Strength">Stronger is positive.</param>
+/// <param name="Volume">Larger is positive.</param>
+/// <param name="Temperature">Warmer is positive.</param>
+public readonly record struct Moves(double Sugar, double Acid, double Strength, double Volume, double Temperature)
+{
+    /// <summary>Each with its name and its weight in the distance D.</summary>
+    /// <remarks>Weights: 1 for what is tasted, 0.5 for temperature, 0.3 for volume (docs/fitting.md).</remarks>
+    public IEnumerable<(string Name, double Jnd, double Weight)> All =>
+    [
+        ("sugar", Sugar, 1), ("acid", Acid, 1), ("strength", Strength, 1), ("volume", Volume, 0.3), ("temperature", Temperature, 0.5),
+    ];
+
+    /// <summary>Σ w d².</summary>
+    public double Square => Sugar * Sugar + Acid * Acid + Strength * Strength + 0.3 * Volume * Volume + 0.5 * Temperature * Temperature;
+
+    /// <summary>The one whose size is largest.</summary>
+    public (string Name, double Jnd) Largest
+    {
+        get
+        {
+            var (name, jnd, _) = All.MaxBy(m => Math.Abs(m.Jnd));
+            return (name, jnd);
+        }
+    }
+}

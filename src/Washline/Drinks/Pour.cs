@@ -1,0 +1,80 @@
+using Washline.Measures;
+using Washline.Mixtures;
+
+namespace Washline.Drinks;
+
+/// <summary>One ingredient as it goes into the drink: what is in it and how much, each with its band.</summary>
+public sealed record Pour
+{
+    // Label strength: ±0.3 % by volume is allowed by US law (27 CFR 19.356) and, from memory, by EU law for most spirits.
+    private const double LabelTolerance = 0.3;
+    private const double ConcentrationTolerance = 0.05; // a label or a scale at home; common practice, no source
+
+    /// <summary>The ingredient, or the bottle at home.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Its kind.</summary>
+    public required Kind Kind { get; init; }
+
+    /// <summary>Strength in % by volume.</summary>
+    public required Band Strength { get; init; }
+
+    /// <summary>Sugars in g/L as poured.</summary>
+    public required Band Sugar { get; init; }
+
+    /// <summary>Acid as citric in g/L as poured.</summary>
+    public required Band Acid { get; init; }
+
+    /// <summary>What a litre of it holds, typically.</summary>
+    public required Composition Composition { get; init; }
+
+    /// <summary>How much, mL as poured.</summary>
+    public Band Millilitres { get; init; }
+
+    /// <summary>Whether it goes in last, after the ice has done its work: sodas, sparkling wine.</summary>
+    public bool Last { get; init; }
+
+    /// <summary>What it brings.</summary>
+    public Mixture Mixture => Composition.Litre * (Millilitres.Typical / 1000);
+
+    /// <summary>A pour of a kind with what is known of this very bottle.</summary>
+    /// <param name="name">What it is called.</param>
+    /// <param name="kind">Its kind.</param>
+    /// <param name="strength">Label strength in %, if known.</param>
+    /// <param name="sugar">Sugar in g/L, if known.</param>
+    /// <param name="acid">Acid in g/L, if known.</param>
+    /// <returns>Nothing when so much does not go into one litre.</returns>
+    public static Pour? Of(string name, Kind kind, double? strength, double? sugar, double? acid)
+    {
+        var composition = kind.With(strength, sugar, acid);
+        return composition is null ? null : new Pour
+        {
+            Name = name,
+            Kind = kind,
+            Composition = composition,
+            Strength = strength is { } s ? new Band(Math.Max(0, s - LabelTolerance), s, Math.Min(100, s + LabelTolerance)) : kind.Strength.Band,
+            Sugar = sugar is { } g ? Band.Within(g, ConcentrationTolerance) : kind.Sugar.Band,
+            Acid = acid is { } a ? Band.Within(a, ConcentrationTolerance) : kind.Acid.Band,
+            Last = kind.Is("carbonated") || kind.Is("top"),
+        };
+    }
+
+    /// <summary>The ingredient of a line as its maker wrote it; nothing when the catalogue does not know it.</summary>
+    public static Pour? AsWritten(Line line)
+    {
+        if (line.Kind is not { } kind) return null;
+        double? sugar = line.SugarToWater is { } ratio && kind.IsA("plain-syrup") ? SyrupGPerL(ratio) : null;
+        return Of(line.Ingredient, kind, line.Strength?.Percent, sugar, null) ?? Of(line.Ingredient, kind, null, null, null);
+    }
+
+    /// <summary>The same with another composition at one end of a band; the same when that does not go into a litre.</summary>
+    internal Pour With(double? strength, double? sugar, double? acid) =>
+        Kind.With(strength ?? Strength.Typical, sugar ?? Sugar.Typical, acid ?? Acid.Typical) is { } other ? this with { Composition = other } : this;
+
+    // Grams of sugar in a litre of syrup of so many grams of sugar to one of water. Source: ICUMSA SPS-4; 2:1 stands at the edge of solubility.
+    private static double SyrupGPerL(double sugarToWater)
+    {
+        var share = Math.Min(0.75, sugarToWater / (1 + sugarToWater));
+        return share * SucroseSolution.Density(share, Temperature.Room).KilogramsPerCubicMetre;
+    }
+}

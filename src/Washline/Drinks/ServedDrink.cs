@@ -1,0 +1,87 @@
+using Washline.Mixtures;
+
+namespace Washline.Drinks;
+
+/// <summary>A drink after method and ice, with its bands, its swings and its wash line.</summary>
+public sealed record ServedDrink
+{
+    /// <summary>What went in.</summary>
+    public required IReadOnlyList<Pour> Pours { get; init; }
+
+    /// <summary>How it was served.</summary>
+    public required Service Service { get; init; }
+
+    /// <summary>Before ice, at room temperature.</summary>
+    public required Sip Built { get; init; }
+
+    /// <summary>At the first sip.</summary>
+    public required Sip Served { get; init; }
+
+    /// <summary>The low end of each number, one by one.</summary>
+    public required Sip Low { get; init; }
+
+    /// <summary>The high end of each number, one by one.</summary>
+    public required Sip High { get; init; }
+
+    /// <summary>Water from the ice, mL.</summary>
+    public required double MeltMl { get; init; }
+
+    /// <summary>Water from the ice in per cent of the volume that met it.</summary>
+    public required double DilutionPercent { get; init; }
+
+    /// <summary>What is uncertain, what moves the drink most first.</summary>
+    public required IReadOnlyList<Swing> Swings { get; init; }
+
+    /// <summary>Where it stands in its glass.</summary>
+    public required WashLine WashLine { get; init; }
+
+    /// <summary>Grams of ethanol in it.</summary>
+    public required double EthanolG { get; init; }
+
+    /// <summary>A spec as its maker wrote it, in that glass or in the one its words name; lines of unknown kind are left out.</summary>
+    /// <param name="spec">The spec.</param>
+    /// <param name="iceWet">Wet ice, from the freezer, or not said.</param>
+    /// <param name="glass">A glass at home; none for the usual size of the maker's.</param>
+    public static ServedDrink Of(Spec spec, bool? iceWet, Glass? glass = null)
+    {
+        var service = Service.Of(spec, glass ?? TradeGlasses.For(spec.Glass, spec.Ice, spec.Method.Technique), iceWet);
+        return Of(Written.Pours(spec, service), service);
+    }
+
+    /// <summary>Those pours, served that way.</summary>
+    public static ServedDrink Of(IReadOnlyList<Pour> pours, Service service)
+    {
+        var serving = Run(pours, service);
+        var spread = Spread.Of(pours, service, serving.Sip);
+        var met = service.Technique is Technique.Build or Technique.Swizzle ? serving.Built : Sum(pours, last: false);
+        return new ServedDrink
+        {
+            Pours = pours,
+            Service = service,
+            Built = new Serving(serving.Built, serving.Built, 20, 0, 0).Sip,
+            Served = serving.Sip,
+            Low = spread.Low,
+            High = spread.High,
+            MeltMl = serving.MeltG / 0.9982,
+            DilutionPercent = met.Mass <= 0 ? 0 : 100 * serving.MeltG / 0.9982 / met.Volume.Millilitres,
+            Swings = spread.Swings,
+            WashLine = WashLine.Of(serving, service.Glass),
+            EthanolG = serving.Served.Ethanol,
+        };
+    }
+
+    /// <summary>Those pours, served that way, without bands: what a search asks for many times.</summary>
+    public static Serving Run(IReadOnlyList<Pour> pours, Service service) =>
+        Serving.Of(Sum(pours, last: false), Sum(pours, last: true), service, service.IceWet ?? true, service.Seconds);
+
+    internal static Mixture Sum(IReadOnlyList<Pour> pours, bool last)
+    {
+        var sum = Mixture.Empty;
+        foreach (var pour in pours)
+        {
+            if (pour.Last == last) sum += pour.Mixture;
+        }
+
+        return sum;
+    }
+}

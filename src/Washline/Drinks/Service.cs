@@ -1,0 +1,58 @@
+using Washline.Mixtures;
+
+namespace Washline.Drinks;
+
+/// <summary>How a drink is chilled and served: technique, time, ice and glass.</summary>
+/// <param name="Technique">How it meets its ice.</param>
+/// <param name="Seconds">How long.</param>
+/// <param name="ServedOn">The ice in the glass.</param>
+/// <param name="CrushedInside">Whether the ice it is shaken with is crushed.</param>
+/// <param name="IceWet">Wet ice (0 °C) or from the freezer (−18 °C); none when nobody has said: wet is taken, and the band spans both.</param>
+/// <param name="Glass">The glass.</param>
+public sealed record Service(Technique Technique, double Seconds, ServedIce ServedOn, bool CrushedInside, bool? IceWet, Glass Glass)
+{
+    /// <summary>Temperature of ice straight from a home freezer, °C.</summary>
+    public const double FreezerC = -18;
+
+    /// <summary>Temperature of what is poured in last, °C: a bottle from the fridge. Common practice, no source.</summary>
+    public const double FridgeC = 5;
+
+    /// <summary>As the maker serves it, in that glass.</summary>
+    public static Service Of(Spec spec, Glass glass, bool? iceWet) =>
+        new(spec.Method.Technique, spec.Method.UsualSeconds, spec.Ice, spec.Method.Technique == Technique.Swizzle, iceWet, glass);
+
+    /// <summary>The ice that so many grams of drink meet.</summary>
+    /// <param name="grams">Grams of drink.</param>
+    /// <param name="wet">Wet, or from the freezer.</param>
+    /// <remarks>
+    /// A shaker takes 200 g of tray cubes or half as much again as the drink; a glass, what fits under the rim. Common practice, no source;
+    /// above 1.4 g of ice per gram of drink, more makes no difference to a shake.
+    /// </remarks>
+    public Ice IceFor(double grams, bool wet)
+    {
+        var celsius = wet ? 0 : FreezerC;
+        return Technique switch
+        {
+            Technique.NoIce => new Ice(0, 32, celsius),
+            Technique.Blend => new Ice(Math.Min(5000, 1.6 * grams), 8, celsius),
+            Technique.Build or Technique.Swizzle => new Ice(IceInGlass(), EdgeInGlass, celsius),
+            _ => new Ice(Math.Clamp(1.5 * grams, 200, 5000), CrushedInside ? 8 : 32, celsius),
+        };
+    }
+
+    /// <summary>Grams of ice in the glass when it is served. A five-centimetre cube weighs 115 g; the rest fills part of the glass.</summary>
+    public double IceInGlass() => ServedOn switch
+    {
+        ServedIce.LargeCube => Math.Min(115, 0.40 * Glass.CapacityMl),
+        ServedIce.Crushed => Math.Min(220, 0.50 * Glass.CapacityMl),
+        ServedIce.Cubes => Math.Min(160, 0.42 * Glass.CapacityMl),
+        _ => Technique is Technique.Swizzle ? Math.Min(220, 0.50 * Glass.CapacityMl) : 0,
+    };
+
+    private double EdgeInGlass => ServedOn switch
+    {
+        ServedIce.LargeCube => 50,
+        ServedIce.Crushed => 8,
+        _ => Technique == Technique.Swizzle ? 8 : 32,
+    };
+}

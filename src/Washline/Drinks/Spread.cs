@@ -1,0 +1,125 @@
+using Washline.Measures;
+using Washline.Mixtures;
+
+namespace Washline.Drinks;
+
+/// <summary>How far the numbers of a served drink may be off, and what makes them so.</summary>
+/// <remarks>
+/// First order: each uncertain input is set to its low and its high end in turn, the moves are added as squares. The model of the
+/// chilling has its own share (docs/physics.md, one standard deviation: dilution 0.05 shaken, 0.08 stirred, 0.12 built or crushed, 0.06 blended).
+/// </remarks>
+internal sealed class Spread
+{
+    private const double WorthNaming = 0.15; // JND; below that nobody would taste for it
+
+    private readonly double[] down = new double[6];
+    private readonly double[] up = new double[6];
+    private readonly Sip middle;
+    private readonly List<Swing> swings = [];
+
+    private Spread(Sip middle) => this.middle = middle;
+
+    public Sip Low => Shift(down, -1);
+
+    public Sip High => Shift(up, 1);
+
+    public IReadOnlyList<Swing> Swings => [.. swings.Where(s => s.Jnd >= WorthNaming).OrderByDescending(s => s.Jnd).Take(6)];
+
+    public static Spread Of(IReadOnlyList<Pour> pours, Service service, Sip middle)
+    {
+        var spread = new Spread(middle);
+        if (middle.VolumeMl <= 0) return spread;
+        var wet = service.IceWet ?? true;
+        Sip Served(IReadOnlyList<Pour> changed, double seconds, bool ice) =>
+            Serving.Of(ServedDrink.Sum(changed, false), ServedDrink.Sum(changed, true), service, ice, seconds).Sip;
+
+        for (var i = 0; i < pours.Count; i++)
+        {
+            var pour = pours[i];
+            void Try(string what, Band band, Func<double, Pour> change)
+            {
+                if (band.IsExact) return;
+                Sip At(double value) => Served([.. pours.Take(i), change(value), .. pours.Skip(i + 1)], service.Seconds, wet);
+                spread.Add($"{pour.Name}, {what}", At(band.Low), At(band.High));
+            }
+
+            Try("how much", pour.Millilitres, ml => pour with { Millilitres = Band.Exactly(ml) });
+            Try("strength", pour.Strength, s => pour.With(s, null, null));
+            Try("sugar", pour.Sugar, s => pour.With(null, s, null));
+            Try("acid", pour.Acid, a => pour.With(null, null, a));
+        }
+
+        if (service.Technique == Technique.NoIce) return spread;
+        if (service.Technique != Technique.Blend)
+        {
+            spread.Add(TimeWords(service.Technique), Served(pours, service.Seconds * 0.75, wet), Served(pours, service.Seconds * 1.25, wet));
+        }
+
+        if (service.IceWet is null) spread.Add("ice, wet or straight from the freezer", Served(pours, service.Seconds, false), middle);
+        spread.AddModel(service.Technique, ServedDrink.Sum(pours, last: false).Volume.Millilitres);
+        return spread;
+    }
+
+    private static string TimeWords(Technique technique) => technique switch
+    {
+        Technique.Shake => "how long and hard you shake",
+        Technique.Stir => "how long and fast you stir",
+        _ => "how long it stands on the ice",
+    };
+
+    private void AddModel(Technique technique, double metMl)
+    {
+        var (dilution, kelvin) = technique switch
+        {
+            Technique.Shake => (0.05, 1.5),
+            Technique.Stir => (0.08, 3.0),
+            Technique.Blend => (0.06, 1.0),
+            _ => (0.12, 3.0),
+        };
+        var water = dilution * metMl;
+        Sip Thinned(double ml, double dt)
+        {
+            var by = middle.VolumeMl / (middle.VolumeMl + ml);
+            return new Sip(middle.VolumeMl + ml, middle.StrengthPercent * by, middle.SugarGPerL * by, middle.SweetnessGPerL * by, middle.AcidGPerL * by, middle.TemperatureC + dt);
+        }
+
+        Widen(Thinned(-Math.Min(water, middle.VolumeMl * 0.5), kelvin), Thinned(water, -kelvin));
+    }
+
+    private void Add(string input, Sip a, Sip b)
+    {
+        Widen(a, b);
+        var moves = a.To(b);
+        var (name, jnd) = moves.Largest;
+        swings.Add(new Swing(input, name, Math.Abs(jnd) / 2));
+    }
+
+    private void Widen(Sip a, Sip b)
+    {
+        var m = Numbers(middle);
+        var x = Numbers(a);
+        var y = Numbers(b);
+        for (var i = 0; i < m.Length; i++)
+        {
+            var below = Math.Max(0, m[i] - Math.Min(x[i], y[i]));
+            var above = Math.Max(0, Math.Max(x[i], y[i]) - m[i]);
+            down[i] += below * below;
+            up[i] += above * above;
+        }
+    }
+
+    private Sip Shift(double[] squares, int sign)
+    {
+        var m = Numbers(middle);
+        for (var i = 0; i < m.Length; i++)
+        {
+            m[i] += sign * Math.Sqrt(squares[i]);
+            if (i < 5) m[i] = Math.Max(0, m[i]);
+        }
+
+        return new Sip(m[0], Math.Min(100, m[1]), m[2], m[3], m[4], m[5]);
+    }
+
+    private static double[] Numbers(Sip sip) =>
+        [sip.VolumeMl, sip.StrengthPercent, sip.SugarGPerL, sip.SweetnessGPerL, sip.AcidGPerL, sip.TemperatureC];
+}

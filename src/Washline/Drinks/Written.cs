@@ -1,0 +1,49 @@
+using Washline.Measures;
+using Washline.Mixtures;
+
+namespace Washline.Drinks;
+
+/// <summary>A spec's lines as pours: every amount as written becomes millilitres with a band.</summary>
+public static class Written
+{
+    private const double PourShare = 0.03; // a home jigger, whole procedure; judgement, memory
+    private const double PourLeast = 0.5; // mL; drip and meniscus, judgement
+    private const double TopUpMl = 90; // where no glass says how much; common practice, no source
+    private const double RoomAtRim = 0.08; // share of the glass a bartender leaves free; common practice, no source
+
+    /// <summary>The pours of a spec in its own order; lines of a kind the catalogue does not know, and pieces without a size, are left out.</summary>
+    public static IReadOnlyList<Pour> Pours(Spec spec, Service service)
+    {
+        var pours = Lines(spec).Where(p => p is not null).Select(p => p!).ToList();
+        var tops = spec.Lines.Count(l => l.Amount.Unit.Kind == UnitKind.TopUp && l.Kind is not null);
+        if (tops == 0) return pours;
+        var room = Room(pours, service) / tops;
+        return pours.Select(p => p.Millilitres.Typical > 0 || p.Millilitres.High > 0 ? p : p with { Millilitres = Band.Within(room, 0.25), Last = true }).ToList();
+    }
+
+    /// <summary>One pour for each line of a spec, nothing where the line cannot be computed; a top-up has no amount yet.</summary>
+    public static IReadOnlyList<Pour?> Lines(Spec spec) => spec.Lines.Select(line => Of(line, spec.PartMl)).ToList();
+
+    private static Pour? Of(Line line, double partMl)
+    {
+        if (Pour.AsWritten(line) is not { } pour) return null;
+        if (line.Amount.Unit.Kind == UnitKind.TopUp) return pour with { Millilitres = Band.Exactly(0), Last = true };
+        if (line.Amount.Millilitres(line.Kind, partMl) is not { } ml) return null;
+        return pour with { Millilitres = line.Amount.Unit.Kind is UnitKind.Poured or UnitKind.Part ? Poured(ml) : ml };
+    }
+
+    /// <summary>A jigger-poured amount with the tolerance of a home jigger: 3 %, and at least half a millilitre.</summary>
+    public static Band Poured(Band ml)
+    {
+        var slack = Math.Max(PourLeast, ml.Typical * PourShare);
+        return new Band(Math.Max(0, Math.Min(ml.Low, ml.Typical - slack)), ml.Typical, Math.Max(ml.High, ml.Typical + slack));
+    }
+
+    private static double Room(List<Pour> pours, Service service)
+    {
+        if (service.Glass.CapacityMl <= 0) return TopUpMl;
+        var serving = Serving.Of(ServedDrink.Sum(pours, last: false), ServedDrink.Sum(pours, last: true), service, service.IceWet ?? true, service.Seconds);
+        var ice = WashLine.Displaced(serving.Served.Mass > 0 ? serving.Served : Mixture.OfWater(1), serving.IceInGlassG);
+        return Math.Clamp(service.Glass.CapacityMl * (1 - RoomAtRim) - ice - serving.Served.Volume.Millilitres, 15, 400);
+    }
+}

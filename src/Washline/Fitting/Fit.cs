@@ -1,0 +1,127 @@
+using Washline.Drinks;
+
+namespace Washline.Fitting;
+
+/// <summary>A spec made with what is at home: which bottle for each line, how much, and what a drinker would notice.</summary>
+public sealed record Fit
+{
+    private const double QuarterJnd = 0.25;
+    private const int MostBottles = 4;
+
+    private readonly IReadOnlyList<Slot> slots;
+
+    private Fit(IReadOnlyList<Slot> slots) => this.slots = slots;
+
+    /// <summary>The spec.</summary>
+    public required Spec Spec { get; init; }
+
+    /// <summary>The drink as its maker meant it.</summary>
+    public required ServedDrink Target { get; init; }
+
+    /// <summary>How it is made at home, and why that differs.</summary>
+    public required HomeService Home { get; init; }
+
+    /// <summary>Lines that nothing at home can stand in for; then there is no offer.</summary>
+    public required IReadOnlyList<OutOfReach> OutOfReach { get; init; }
+
+    /// <summary>The maker's amounts with the bottles at home.</summary>
+    public Offer? Straight { get; private init; }
+
+    /// <summary>The least D on the marks at hand.</summary>
+    public Offer? Closest { get; private init; }
+
+    /// <summary>The fewest changed amounts within a quarter JND of the closest.</summary>
+    public Offer? Simplest { get; private init; }
+
+    /// <summary>How many candidates were on the grid.</summary>
+    public long Candidates { get; private init; }
+
+    /// <summary>Fits a spec to a bar.</summary>
+    /// <param name="spec">The spec; lines of unknown kind are left out on both sides.</param>
+    /// <param name="bar">The home.</param>
+    /// <param name="kinds">The catalogue.</param>
+    public static Fit Find(Spec spec, Bar bar, Kinds kinds)
+    {
+        var fit = Of(spec, bar, kinds);
+        if (fit.OutOfReach.Count > 0 || fit.slots.Count == 0) return fit;
+
+        var search = new Search(fit.slots, fit.Home.Service, fit.Target.Served);
+        var straight = fit.slots.Select(s => new Search.Choice(s.Options[0], s.Options[0].Makers)).ToArray();
+        var (closest, least) = search.Best(int.MaxValue);
+        if (search.Distance(straight) is var d && d < least) (closest, least) = (straight, d);
+        var simplest = closest;
+        for (var changes = 0; changes < closest.Count(c => !c.Mark.IsMakers); changes++)
+        {
+            var (fewer, distance) = search.Best(changes);
+            if (fewer is null || distance > least + QuarterJnd) continue;
+            simplest = fewer;
+            break;
+        }
+
+        return fit with
+        {
+            Straight = fit.Offer(straight),
+            Closest = fit.Offer(closest),
+            Simplest = fit.Offer(simplest),
+            Candidates = search.Size,
+        };
+    }
+
+    /// <summary>The spec, the target and what could be poured, without any search.</summary>
+    public static Fit Of(Spec spec, Bar bar, Kinds kinds)
+    {
+        var target = ServedDrink.Of(spec, bar.Settings.IceWet);
+        var need = target.WashLine.LiquidMl + WashLine.Displaced(ServedDrink.Run(target.Pours, target.Service).Served, target.WashLine.IceG);
+        var home = HomeService.Of(spec, target.Service, need, bar);
+        var (slots, missing) = Slots.For(spec, target, bar, kinds, MostBottles);
+        return new Fit(slots) { Spec = spec, Target = target, Home = home, OutOfReach = missing };
+    }
+
+    /// <summary>What a drinker would notice if just this were poured: a bottle and an amount for each line of the search, in order.</summary>
+    /// <param name="pours">Name of a thing at home and millilitres, line by line; a name that is not at home takes the first choice.</param>
+    public Offer? Pour(IReadOnlyList<(string Bottle, double Millilitres)> pours)
+    {
+        if (OutOfReach.Count > 0 || slots.Count == 0) return null;
+        return Offer([.. slots.Select((slot, i) =>
+        {
+            var (name, ml) = i < pours.Count ? pours[i] : ("", slot.AskedMl);
+            var option = slot.Options.FirstOrDefault(o => o.Item.Name == name) ?? slot.Options[0];
+            var mark = option.Marks.Where(m => Math.Abs(m.Millilitres - ml) < 0.05).MinBy(m => Math.Abs(m.Millilitres - ml))
+                ?? new Mark(Math.Max(0, ml), FormattableString.Invariant($"{ml:0.##} ml"), true, false);
+            return new Search.Choice(option, mark);
+        })]);
+    }
+
+    /// <summary>The mark above or below that amount for a line of the search; the same when there is none.</summary>
+    /// <param name="line">Line of the search, from 0.</param>
+    /// <param name="bottle">Name of the bottle poured.</param>
+    /// <param name="ml">The amount now, mL.</param>
+    /// <param name="up">Up or down.</param>
+    public double Nudge(int line, string bottle, double ml, bool up)
+    {
+        var slot = slots[line];
+        var option = slot.Options.FirstOrDefault(o => o.Item.Name == bottle) ?? slot.Options[0];
+        var marks = option.Marks.Select(m => m.Millilitres);
+        return up ? marks.Where(m => m > ml + 0.05).DefaultIfEmpty(ml).Min() : marks.Where(m => m < ml - 0.05).DefaultIfEmpty(ml).Max();
+    }
+
+    /// <summary>The bottles at home that may be poured for a line of the search, nearest first.</summary>
+    public IReadOnlyList<string> Bottles(int line) => [.. slots[line].Options.Select(o => o.Item.Name)];
+
+    internal Search SearchForTests() => new(slots, Home.Service, Target.Served);
+
+    private Offer Offer(Search.Choice[] choices)
+    {
+        var pours = slots.Select((s, i) => s.Pour(choices[i].Option, choices[i].Mark)).ToList();
+        var drink = ServedDrink.Of(pours, Home.Service);
+        var moves = Target.Served.To(drink.Served);
+        var lines = slots.Select((slot, i) =>
+        {
+            var (option, mark) = choices[i];
+            var (_, flavour, standIn) = slot.Cost(option, mark.Millilitres, drink.Served.VolumeMl);
+            return new FitLine(slot.Line, slot.AskedMl, pours[i], mark, standIn, flavour, Why.Of(slot, option, mark));
+        }).ToList();
+        var square = moves.Square + lines.Sum(l => Noticing.FlavourWeight * l.FlavourJnd * l.FlavourJnd + l.StandInJnd * l.StandInJnd);
+        return new Offer(lines, drink, moves, Math.Sqrt(square));
+    }
+}

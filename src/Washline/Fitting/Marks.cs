@@ -1,0 +1,92 @@
+using System.Globalization;
+using Washline.Drinks;
+
+namespace Washline.Fitting;
+
+/// <summary>The amounts that can be measured at home near a maker's amount; the maker's own is always among them.</summary>
+public static class Marks
+{
+    /// <summary>How near a mark a maker's amount must lie to be poured to that mark: two per cent, far inside what a jigger can do.</summary>
+    public const double Near = 0.02;
+
+    private const double Least = 0.5;
+    private const double Most = 2;
+    private static readonly Measure ByEye = new("by eye", "ml", 5, 5, 60);
+
+    /// <summary>The marks for a line, least first.</summary>
+    /// <param name="amount">The amount as written.</param>
+    /// <param name="askedMl">What it means, mL.</param>
+    /// <param name="measures">The measures at home.</param>
+    /// <param name="leftMl">What is left in the bottle: nothing above it is offered.</param>
+    public static IReadOnlyList<Mark> For(Amount amount, double askedMl, IReadOnlyList<Measure> measures, double leftMl)
+    {
+        var marks = amount.Unit.Kind switch
+        {
+            UnitKind.Poured or UnitKind.Part => Poured(amount, askedMl, measures),
+            UnitKind.Dashed when amount.Unit.Name is "dash" or "drop" => Counted(amount, askedMl, 1, 3),
+            UnitKind.Spooned => Counted(amount, askedMl, 1, 2),
+            _ => [Makers(amount, askedMl)],
+        };
+        var within = marks.Where(m => m.Millilitres <= leftMl + 1e-9).OrderBy(m => m.Millilitres).ToList();
+        return within.Count > 0 ? within : [new Mark(leftMl, $"what is left ({Number(leftMl)} ml)", true, false)];
+    }
+
+    /// <summary>The measure that a line would be poured with: one in the unit it is written in, if there is one.</summary>
+    public static Measure Of(Amount amount, IReadOnlyList<Measure> measures) =>
+        measures.FirstOrDefault(m => m.Unit == amount.Unit.Name)
+        ?? measures.FirstOrDefault(m => m.Unit == (amount.Unit.Name == "oz" ? "oz" : "ml"))
+        ?? (measures.Count > 0 ? measures[0] : ByEye);
+
+    /// <summary>A number as bartenders write it: eighths and thirds as fractions for ounces, halves as decimals for millilitres.</summary>
+    public static string Text(double value, string unit)
+    {
+        if (unit != "oz") return $"{Number(value)} {unit}";
+        var whole = Math.Floor(value + 1e-9);
+        var eighths = (int)Math.Round((value - whole) * 8);
+        if (Math.Abs(value - whole - eighths / 8.0) > 0.01) return $"{Number(value)} oz";
+        if (eighths == 8) (whole, eighths) = (whole + 1, 0);
+        string[] fractions = ["", "⅛", "¼", "⅜", "½", "⅝", "¾", "⅞"];
+        return $"{(whole > 0 || eighths == 0 ? whole.ToString(CultureInfo.InvariantCulture) : "")}{fractions[eighths]} oz";
+    }
+
+    private static List<Mark> Poured(Amount amount, double askedMl, IReadOnlyList<Measure> measures)
+    {
+        var measure = Of(amount, measures);
+        var marks = new List<Mark>();
+        var step = measure.EyeStep > 0 ? measure.EyeStep : measure.Step;
+        var makers = false;
+        for (var n = 1; n * step * measure.UnitMl <= askedMl * Most + 1e-9 && n <= 4000; n++)
+        {
+            var value = n * step;
+            var ml = value * measure.UnitMl;
+            if (ml < askedMl * Least - 1e-9) continue;
+            var isMakers = Math.Abs(ml - askedMl) <= askedMl * Near;
+            if (isMakers && makers) continue;
+            makers |= isMakers;
+            var between = Math.Abs(value / measure.Step - Math.Round(value / measure.Step)) > 1e-6;
+            marks.Add(new Mark(isMakers ? askedMl : ml, Text(value, measure.Unit), between, isMakers));
+        }
+
+        if (!makers) marks.Add(Makers(amount, askedMl));
+        return marks;
+    }
+
+    private static List<Mark> Counted(Amount amount, double askedMl, int down, int up)
+    {
+        var one = askedMl / amount.Middle;
+        var marks = new List<Mark> { Makers(amount, askedMl) };
+        var from = Math.Max(1, (int)Math.Ceiling(amount.Middle) - down);
+        for (var n = from; n <= Math.Floor(amount.Middle) + up; n++)
+        {
+            if (Math.Abs(n - amount.Middle) < 1e-9) continue;
+            marks.Add(new Mark(n * one, $"{n} {(n == 1 ? amount.Unit.Name : amount.Unit.Plural)}", false, false));
+        }
+
+        return marks;
+    }
+
+    private static Mark Makers(Amount amount, double askedMl) =>
+        new(askedMl, amount.Unit.Kind == UnitKind.Part ? $"{Number(askedMl)} ml" : amount.Written, amount.Unit.Kind == UnitKind.Poured, true);
+
+    private static string Number(double value) => value.ToString("0.##", CultureInfo.InvariantCulture);
+}

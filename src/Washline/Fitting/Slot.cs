@@ -1,0 +1,48 @@
+using Washline.Drinks;
+using Washline.Measures;
+
+namespace Washline.Fitting;
+
+/// <summary>A line of the spec in the search: what was meant, and every bottle and amount that may be poured for it.</summary>
+internal sealed class Slot
+{
+    public required int Index { get; init; }
+
+    public required Line Line { get; init; }
+
+    /// <summary>The ingredient as its maker meant it, with its amount.</summary>
+    public required Pour Asked { get; init; }
+
+    /// <summary>Flavour in the drink as meant, counted in JND.</summary>
+    public required double MeantLevel { get; init; }
+
+    public required IReadOnlyList<Option> Options { get; init; }
+
+    public double AskedMl => Asked.Millilitres.Typical;
+
+    /// <summary>A bottle for the line.</summary>
+    public sealed record Option(ShelfItem Item, double StandInJnd, string Reason, double Carry, IReadOnlyList<Mark> Marks)
+    {
+        public Mark Makers => Marks.FirstOrDefault(m => m.IsMakers) ?? Marks[^1];
+    }
+
+    /// <summary>What that option, so much of it, adds to D², and its parts.</summary>
+    public (double Square, double Flavour, double StandIn) Cost(Option option, double ml, double drinkMl)
+    {
+        var level = Noticing.Level(Asked.Kind.Potency, ml, option.Carry, drinkMl);
+        var flavour = Asked.Kind.Potency <= 0 ? 0 : Noticing.Flavour(MeantLevel, level);
+        var standIn = option.StandInJnd <= 0 ? 0
+            : Noticing.StandIn(option.StandInJnd, Noticing.Level(Math.Max(Asked.Kind.Potency, option.Item.Kind.Potency), ml, 1, drinkMl));
+        return (Noticing.FlavourWeight * flavour * flavour + standIn * standIn, flavour, standIn);
+    }
+
+    /// <summary>The option's bottle with that amount.</summary>
+    public Pour Pour(Option option, Mark mark)
+    {
+        var fixedAmount = Line.Amount.Unit.Kind is UnitKind.Poured or UnitKind.Part;
+        var ml = fixedAmount ? Written.Poured(Band.Exactly(mark.Millilitres))
+            : AskedMl <= 0 ? Band.Exactly(mark.Millilitres)
+            : new Band(Asked.Millilitres.Low, Asked.Millilitres.Typical, Asked.Millilitres.High).Times(mark.Millilitres / AskedMl);
+        return option.Item.Pour with { Millilitres = ml, Last = Asked.Last || option.Item.Pour.Last };
+    }
+}

@@ -1,0 +1,65 @@
+using Washline.Drinks;
+
+namespace Washline.Fitting;
+
+/// <summary>The lines of a spec with the bottles at home that may be poured for them.</summary>
+internal static class Slots
+{
+    // A bottle with less than half of what is asked for is not offered.
+    private const double LeastLeft = 0.5;
+
+    public static (IReadOnlyList<Slot> Slots, IReadOnlyList<OutOfReach> Missing) For(Spec spec, ServedDrink target, Bar bar, Kinds kinds, int mostBottles)
+    {
+        var shelf = ShelfItem.Of(bar, kinds);
+        var slots = new List<Slot>();
+        var missing = new List<OutOfReach>();
+        var pours = new Queue<Pour>(target.Pours);
+        for (var i = 0; i < spec.Lines.Count; i++)
+        {
+            var line = spec.Lines[i];
+            // The target leaves out what cannot be computed, in the same order.
+            if (Written.Lines(spec)[i] is null) continue;
+            var asked = pours.Dequeue();
+            var ranked = shelf
+                .Select(item => (Item: item, StandIn: StandIns.Between(asked.Kind, item.Kind)))
+                .OrderBy(r => r.StandIn.Jnd)
+                .ThenBy(r => Math.Abs(r.Item.Pour.Strength.Typical - asked.Strength.Typical) + Math.Abs(r.Item.Pour.Sugar.Typical - asked.Sugar.Typical) / 20)
+                .ThenByDescending(r => r.Item.LeftMl).ThenBy(r => r.Item.Name, StringComparer.Ordinal).ToList();
+            var options = ranked
+                .Where(r => r.StandIn.Jnd < StandIns.Limit && r.Item.LeftMl >= LeastLeft * asked.Millilitres.Typical)
+                .Take(mostBottles)
+                .Select(r => new Slot.Option(r.Item, r.StandIn.Jnd, r.StandIn.Reason, Noticing.Carry(asked, r.Item.Pour),
+                    Marks.For(line.Amount, asked.Millilitres.Typical, bar.Measures, r.Item.LeftMl)))
+                // Where the nearest bottle is nearly empty, one that holds enough goes first.
+                .OrderBy(o => o.StandInJnd + (o.Item.LeftMl < asked.Millilitres.Typical ? 0.5 : 0)).ToList();
+            if (options.Count > 0)
+            {
+                slots.Add(new Slot
+                {
+                    Index = i,
+                    Line = line,
+                    Asked = asked,
+                    MeantLevel = Noticing.Level(asked.Kind.Potency, asked.Millilitres.Typical, 1, target.Served.VolumeMl),
+                    Options = options,
+                });
+            }
+            else if (!line.Optional)
+            {
+                missing.Add(Missing(i, line, asked, ranked));
+            }
+        }
+
+        return (slots, missing);
+    }
+
+    private static OutOfReach Missing(int i, Line line, Pour asked, List<(ShelfItem Item, (double Jnd, string Reason) StandIn)> ranked)
+    {
+        var (nearest, standIn) = ranked.FirstOrDefault();
+        var few = nearest is not null && standIn.Jnd < StandIns.Limit;
+        var reason = nearest is null || standIn.Jnd >= StandIns.Farthest ? $"Nothing at home is near {asked.Kind.Name}."
+            : few ? FormattableString.Invariant($"Only {nearest.LeftMl:0} mL of {nearest.Name} are left; {asked.Millilitres.Typical:0.#} mL are asked for.")
+            : FormattableString.Invariant($"{nearest.Name} is the nearest at home, and too far from {asked.Kind.Name} ({standIn.Jnd:0.0} JND): it would be another drink.");
+        var strength = line.Strength is { } s ? $" of {s}" : "";
+        return new OutOfReach(i, line.Ingredient, reason, standIn.Jnd >= StandIns.Farthest ? null : nearest?.Name, standIn.Jnd, $"{asked.Kind.Name}{strength}");
+    }
+}
