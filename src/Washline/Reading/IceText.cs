@@ -1,0 +1,43 @@
+using System.Text.RegularExpressions;
+using Washline.Drinks;
+using Washline.Mixtures;
+
+namespace Washline.Reading;
+
+/// <summary>Ice in the maker's words.</summary>
+internal static partial class IceText
+{
+    /// <summary>The ice that words behind <c>ice:</c> name; nothing when they name none.</summary>
+    public static ServedIce? Of(string words) =>
+        Crushed().IsMatch(words) ? ServedIce.Crushed
+        : Large().IsMatch(words) ? ServedIce.LargeCube
+        : None().IsMatch(words) ? ServedIce.None
+        : Cubes().IsMatch(words) ? ServedIce.Cubes
+        : null;
+
+    /// <summary>The words of a method that say on which ice the drink is served: <c>over fresh ice</c>, <c>on the rocks</c>; empty when none do.</summary>
+    public static string In(string method) => Served().Match(method) is { Success: true } served ? served.Value.Trim() : "";
+
+    /// <summary>The ice when nothing is written: what a glass of that name is usually filled with.</summary>
+    public static ServedIce Usual(string glass, Technique technique) =>
+        technique is Technique.Blend or Technique.NoIce ? ServedIce.None
+        : technique == Technique.Swizzle ? ServedIce.Crushed
+        : GlassText.IsUp(glass) ? ServedIce.None
+        : GlassText.IsIced(glass) || technique == Technique.Build ? ServedIce.Cubes
+        : ServedIce.None;
+
+    [GeneratedRegex(@"\b(?:crushed|pebbled?|nugget|cracked|shaved|snow)\b", RegexOptions.IgnoreCase)]
+    private static partial Regex Crushed();
+
+    [GeneratedRegex(@"\b(?:(?:large|big|one|single|king|clear)\s+(?:\w+\s+)?(?:cube|rock|block|ice)|block|sphere|ball)\b", RegexOptions.IgnoreCase)]
+    private static partial Regex Large();
+
+    [GeneratedRegex(@"^\s*[-–—]\s*$|\b(?:none|no|without|up|neat)\b", RegexOptions.IgnoreCase)]
+    private static partial Regex None();
+
+    [GeneratedRegex(@"\b(?:cubes?|cubed|rocks|ice|iced)\b", RegexOptions.IgnoreCase)]
+    private static partial Regex Cubes();
+
+    [GeneratedRegex(@"\b(?:over|on|onto|into\s+a\s+glass\s+of)\s+(?:(?:a|an|the|some|more|fresh|new|clean|one|single|large|big|clear|crushed|pebble|nugget|cracked|shaved|cubed)\s+){0,4}(?:ice(?:\s+cubes?)?|cubes?|rocks?|block)\b|\b(?:fill|top|heap|pack)\w*\s+(?:\w+\s+){0,3}?with\s+(?:crushed|pebble|nugget)\s+ice\b|\b(?:straight\s+up|serve(?:d)?\s+(?:straight\s+)?(?:up|neat))\b", RegexOptions.IgnoreCase)]
+    private static partial Regex Served();
+}

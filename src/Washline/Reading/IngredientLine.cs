@@ -1,0 +1,8 @@
+using Washline.Drinks;
+
+namespace Washline.Reading;
+
+/// <summary>What came of a line that holds an amount.</summary>
+/// <param name="Line">The ingredient; nothing when it could not be kept.</param>
+/// <param name="Problems">What could not be read as meant.</param>
+internal sealed record IngredientLine(Line? Line, IReadOnlyList<Problem> Problems);

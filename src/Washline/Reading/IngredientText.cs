@@ -1,0 +1,211 @@
+using System.Text.RegularExpressions;
+using Washline.Drinks;
+using Words = Washline.Drinks.Words;
+
+namespace Washline.Reading;
+
+/// <summary>One written line as an ingredient with its amount.</summary>
+internal sealed partial class IngredientText(Kinds kinds)
+{
+    private static readonly char[] Between = [' ', '-', '–', '—', ':', '.', ';', '|', '·', '×'];
+
+    private readonly Dictionary<string, List<Kind>> byPiece = kinds.All
+        .Where(k => k.Piece is not null)
+        .SelectMany(k => k.Piece!.Words.SelectMany(w => new[] { Words.Plain(w), Words.Singular(Words.Plain(w)) }).Distinct().Select(w => (w, k)))
+        .GroupBy(p => p.w).ToDictionary(g => g.Key, g => g.Select(p => p.k).ToList());
+
+    /// <summary>The line as an ingredient.</summary>
+    /// <param name="line">The source line.</param>
+    /// <param name="at">Where its words start, behind any bullet.</param>
+    /// <returns>Nothing when it holds no amount.</returns>
+    public IngredientLine? Read(SourceLine line, int at)
+    {
+        var brackets = BracketText.Of(line.Text, at);
+        while (at < brackets.Masked.Length && brackets.Masked[at] == ' ') at++;
+        var text = brackets.Masked;
+        var comma = Comma().Match(text, at) is { Success: true } c ? c.Index : text.Length;
+        int from, to;
+        var amount = AmountText.Leading(text, at);
+        var note = comma < text.Length ? text[(comma + 1)..] : "";
+        if (amount is not null)
+        {
+            (from, to) = (Math.Min(Connected(text, amount.End), text.Length), comma);
+            if (to < from) to = text.Length;
+        }
+        else if (AmountText.Trailing(text, at, comma) is { } trailing)
+        {
+            (amount, from, to) = (trailing, at, trailing.Start);
+        }
+        else if (comma < text.Length && FromNote(text, comma + 1) is { } noted)
+        {
+            (amount, from, to) = (noted, at, comma);
+            note = "";
+        }
+        else
+        {
+            return null;
+        }
+
+        var name = Tidy(text[from..to]);
+        if (name.Length == 0 && note.Trim().Length > 0) (name, note) = (Tidy(note), "");
+        return Make(line, brackets, amount, from, name, Squeeze(note.Trim()));
+    }
+
+    private IngredientLine Make(SourceLine line, BracketText brackets, ScannedAmount amount, int from, string name, string note)
+    {
+        var problems = new List<Problem>();
+        var written = amount.Written(line.Text);
+        var nameAt = from;
+        while (nameAt < line.Text.Length && Between.Contains(line.Text[nameAt])) nameAt++;
+
+        if (brackets.Open >= 0) problems.Add(line.Problem(brackets.Open, "A bracket opens here and does not close.", "Write the closing bracket."));
+        if (AmountProblem.Of(line, amount) is { } wrong) return new IngredientLine(null, [.. problems, wrong]);
+        if (name.Length == 0)
+        {
+            problems.Add(line.Problem(amount.End, $"No ingredient follows “{written}”.", $"Write what it is, such as `{written} gin`."));
+            return new IngredientLine(null, problems);
+        }
+
+        double? percent = null;
+        var percentAt = 0;
+        if (BracketText.Inline(name, 0) is { Success: true } inline && kinds.Find(name) is not { Kind: not null, Left: "" })
+        {
+            percent = BracketText.Percent(inline.Value);
+            percentAt = Math.Max(0, line.Text.IndexOf(inline.Value, StringComparison.Ordinal));
+            name = Tidy(name.Remove(inline.Index, inline.Length));
+        }
+
+        var (unit, kind, did, rest, words) = Named(line, amount, name, written, nameAt, problems);
+        (name, written) = (rest, words);
+        var sugar = BracketText.InlineRatio(name) is { Success: true } ratio ? BracketText.Ratio(ratio.Value) : null;
+        var optional = BracketText.IsOptional(note);
+        if (optional) note = "";
+        var qualifiers = new List<string>();
+        foreach (var (word, at) in brackets.Words)
+        {
+            if (BracketText.Percent(word) is { } found && IsStrong(kind)) (percent, percentAt) = (found, at);
+            else if (BracketText.Ratio(word) is { } r) sugar = r;
+            else if (BracketText.IsOptional(word)) optional = true;
+            else qualifiers.Add(Squeeze(word));
+        }
+
+        if (percent is { } p && !BracketText.Fits(p))
+        {
+            problems.Add(line.Problem(percentAt, $"A strength of {Text.Number(p)} % is more than pure alcohol.", "Write a strength from 0 to 100 %."));
+            qualifiers.Add($"{Text.Number(p)} %");
+            percent = null;
+        }
+
+        if (kind is null && did is not null)
+        {
+            var near = did.Count == 0 ? "" : $" Did you mean {string.Join(" or ", did.Select(k => k.Name))}?";
+            problems.Add(line.Problem(nameAt, $"“{name}” is not in the catalogue.{near}",
+                did.Count == 0 ? "Write the kind of ingredient, such as `rye whiskey`; the line is kept as it stands." : "Write it so, or leave the line as it stands; it is kept."));
+        }
+
+        var made = new Line
+        {
+            Amount = new Amount(amount.Low, amount.High, unit, written),
+            Ingredient = name,
+            Kind = Syrup(kind, sugar),
+            Strength = percent is { } strength ? BracketText.Of(strength) : null,
+            SugarToWater = sugar,
+            Qualifiers = qualifiers,
+            Note = note,
+            Optional = optional,
+        };
+        return new IngredientLine(made, problems);
+    }
+
+    // The unit and the kind together: which one a number alone counts, the ingredient must say.
+    private (Unit Unit, Kind? Kind, IReadOnlyList<Kind>? DidYouMean, string Name, string Written) Named(
+        SourceLine line, ScannedAmount amount, string name, string written, int nameAt, List<Problem> problems)
+    {
+        if (amount.JuiceOf && kinds.Find(name + " juice") is { Kind.Piece: not null, Left: "" } juice) return (Units.Piece, juice.Kind, null, name, written);
+        var whole = kinds.Find(name);
+        if (amount.Unit is { } unit && unit.Kind != UnitKind.Piece) return (unit, whole.Kind, whole.DidYouMean, name, written);
+
+        // `2 sprigs of rosemary`, `1 wedge lime`: the piece is named first.
+        if (FirstWord().Match(name) is { Success: true } first && first.Groups[2].Length > 0)
+        {
+            var piece = Words.Singular(Words.Plain(first.Groups[1].Value));
+            var rest = first.Groups[2].Value;
+            var kind = byPiece.ContainsKey(piece)
+                ? new[] { kinds.Find(rest + " " + piece), kinds.Find(rest) }.Where(m => m.Left == "").Select(m => m.Kind).FirstOrDefault(k => Counts(k, piece))
+                : null;
+            if (kind is not null) return (Units.Piece, kind, null, rest, line.Text[amount.Start..Math.Min(line.Text.Length, nameAt + first.Groups[1].Length)].Trim());
+        }
+
+        if (whole.Kind is { Piece: not null }) return (Units.Piece, whole.Kind, null, name, written);
+        if (byPiece.GetValueOrDefault(Words.Singular(Words.Plain(name))) is [var counted, ..]) return (Units.Piece, counted, null, name, written);
+        if (amount.Unit is not null) return (amount.Unit, whole.Kind, whole.DidYouMean, name, written);
+
+        var word = FirstWord().Match(name);
+        if (word.Success && word.Groups[2].Length > 0 && Units.Near(word.Groups[1].Value) is { } near
+            && kinds.Find(word.Groups[2].Value) is var behind && !IsWordOf(whole, word.Groups[1].Value))
+        {
+            problems.Add(line.Problem(nameAt, $"“{word.Groups[1].Value}” is not a unit; it was read as {near.Name}.", $"Write `{near.Name}` if that is meant."));
+            var to = Math.Min(line.Text.Length, nameAt + word.Groups[1].Length);
+            return (near, behind.Kind, behind.DidYouMean, word.Groups[2].Value, line.Text[amount.Start..to].Trim());
+        }
+
+        if (whole.Kind is null) return (Units.Piece, null, whole.DidYouMean, name, written);
+        problems.Add(line.Problem(nameAt, $"“{written}” of {name} has no unit.", $"Write a unit, such as `{written} oz {name}` or `{written} ml {name}`."));
+        return (Units.Piece, whole.Kind, null, name, written);
+    }
+
+    private static bool IsWordOf(KindMatch match, string word) =>
+        match.Kind is not null && !match.Left.Split(' ').Contains(Words.Plain(word));
+
+    private static bool Counts(Kind? kind, string piece) =>
+        kind?.Piece is { } p && p.Words.Any(w => Words.Singular(Words.Plain(w)) == piece);
+
+    private static bool IsStrong(Kind? kind) => kind is null || kind.Strength.Band.High > 0;
+
+    // A plain syrup of a written ratio is that syrup.
+    private Kind? Syrup(Kind? kind, double? sugar) => (kind?.Id, sugar) switch
+    {
+        ("plain-syrup" or "simple-syrup" or "rich-syrup", >= 1.5) => kinds.WithId("rich-syrup") ?? kind,
+        ("plain-syrup" or "simple-syrup" or "rich-syrup", not null) => kinds.WithId("simple-syrup") ?? kind,
+        ("honey-syrup", >= 2.5) => kinds.WithId("rich-honey-syrup") ?? kind,
+        _ => kind,
+    };
+
+    private static ScannedAmount? FromNote(string text, int at)
+    {
+        while (at < text.Length && text[at] == ' ') at++;
+        var end = text.TrimEnd(' ', '.').Length;
+        if (at >= end) return null;
+        if (AmountText.Counted(text, at) is { Unit: not null } counted && counted.End == end) return counted;
+        if (NoteTop().IsMatch(text[..end], at)) return new ScannedAmount(1, 1, Units.TopUp, at, at, end);
+        return NoteRinse().IsMatch(text[..end], at) ? new ScannedAmount(1, 1, Units.Rinse, at, at, end) : null;
+    }
+
+    private static int Connected(string text, int at)
+    {
+        var of = Of().Match(text, at);
+        return of.Success ? at + of.Length : at;
+    }
+
+    private static string Tidy(string text) => Squeeze(text.Trim(Between));
+
+    private static string Squeeze(string text) => Blanks().Replace(text, " ").Trim();
+
+    [GeneratedRegex(@",(?!\d)|(?<!\d),")]
+    private static partial Regex Comma();
+
+    [GeneratedRegex(@"\G(?:\s*[–—:-])?\s*(?:of\s+|x\s+|×\s*)?", RegexOptions.IgnoreCase)]
+    private static partial Regex Of();
+
+    [GeneratedRegex(@"^([\p{L}-]+)\.?\s+(?:of\s+)?(.+)$", RegexOptions.IgnoreCase)]
+    private static partial Regex FirstWord();
+
+    [GeneratedRegex(@"\G(?:to\s+top(?:\s+up|\s+off)?|top\s+up|top|to\s+fill)$", RegexOptions.IgnoreCase)]
+    private static partial Regex NoteTop();
+
+    [GeneratedRegex(@"\G(?:(?:to|for)\s+rins(?:e|ing)(?:\s+the\s+glass)?|rinse)$", RegexOptions.IgnoreCase)]
+    private static partial Regex NoteRinse();
+
+    [GeneratedRegex(@"\s+")]
+    private static partial Regex Blanks();
+}

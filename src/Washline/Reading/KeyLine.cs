@@ -1,0 +1,62 @@
+using System.Text.RegularExpressions;
+using Washline.Drinks;
+
+namespace Washline.Reading;
+
+/// <summary>A line that names what it gives: <c>glass: coupe</c>, or a heading over the lines below.</summary>
+/// <param name="Name">The name as written.</param>
+/// <param name="Key">What it gives; nothing when the name is not known.</param>
+/// <param name="At">Where its value starts.</param>
+/// <param name="Value">Its value, without blanks around it; empty for a heading.</param>
+internal sealed partial record KeyLine(string Name, Key? Key, int At, string Value)
+{
+    private static readonly Dictionary<string, Key> Names = new(StringComparer.OrdinalIgnoreCase)
+    {
+        ["title"] = Reading.Key.Title, ["name"] = Reading.Key.Title, ["drink"] = Reading.Key.Title,
+        ["ingredients"] = Reading.Key.Ingredients, ["ingredient"] = Reading.Key.Ingredients, ["spec"] = Reading.Key.Ingredients,
+        ["method"] = Reading.Key.Method, ["how"] = Reading.Key.Method, ["how to"] = Reading.Key.Method, ["build"] = Reading.Key.Method,
+        ["directions"] = Reading.Key.Method, ["instructions"] = Reading.Key.Method, ["preparation"] = Reading.Key.Method, ["technique"] = Reading.Key.Method,
+        ["steps"] = Reading.Key.Method,
+        ["ice"] = Reading.Key.Ice, ["serve"] = Reading.Key.Ice,
+        ["glass"] = Reading.Key.Glass, ["glassware"] = Reading.Key.Glass,
+        ["garnish"] = Reading.Key.Garnish, ["garnishes"] = Reading.Key.Garnish,
+        ["maker"] = Reading.Key.Maker, ["by"] = Reading.Key.Maker, ["created by"] = Reading.Key.Maker, ["made by"] = Reading.Key.Maker,
+        ["credit"] = Reading.Key.Maker,
+        ["where"] = Reading.Key.Where, ["from"] = Reading.Key.Where, ["bar"] = Reading.Key.Where, ["place"] = Reading.Key.Where,
+        ["known"] = Reading.Key.Known, ["source"] = Reading.Key.Known, ["how we know"] = Reading.Key.Known, ["known from"] = Reading.Key.Known,
+        ["pass on"] = Reading.Key.PassOn, ["may be passed on"] = Reading.Key.PassOn, ["passed on"] = Reading.Key.PassOn, ["share"] = Reading.Key.PassOn,
+        ["note"] = Reading.Key.Note, ["notes"] = Reading.Key.Note, ["remark"] = Reading.Key.Note, ["tip"] = Reading.Key.Note,
+        ["part"] = Reading.Key.Part, ["1 part"] = Reading.Key.Part, ["one part"] = Reading.Key.Part, ["a part"] = Reading.Key.Part,
+    };
+
+    public static KeyLine? Of(string text)
+    {
+        var named = Form().Match(text);
+        if (named.Success)
+        {
+            var name = Blanks().Replace(named.Groups[1].Value.Trim(), " ");
+            var value = named.Groups[2];
+            return new KeyLine(name, Names.TryGetValue(name, out var key) ? key : null, value.Index, value.Value.Trim());
+        }
+
+        // A heading may go without its colon: `Ingredients`, `## Method`.
+        var bare = text.Trim(' ', '#', '*', '_');
+        return Names.TryGetValue(bare, out var heading) && heading is Reading.Key.Ingredients or Reading.Key.Method && Heading().IsMatch(text)
+            ? new KeyLine(bare, heading, text.Length, "")
+            : null;
+    }
+
+    /// <summary>The name one slip of the finger away; nothing when none is.</summary>
+    public static string? Near(string name) => Names.Keys.Where(k => k.Length > 2)
+        .Select(k => (k, Slips: Words.Slips(name.ToLowerInvariant(), k, 2))).Where(k => k.Slips <= (k.k.Length > 4 ? 2 : 1))
+        .OrderBy(k => k.Slips).ThenBy(k => k.k, StringComparer.Ordinal).Select(k => k.k).FirstOrDefault();
+
+    [GeneratedRegex(@"^[\s>#*_•-]*([\p{L}1][\p{L}\s]{0,24}?)\s*[*_]*\s*:\s*[*_]*(?!\d+(?:[^\d.,\s%]|$))(.*)$")]
+    private static partial Regex Form();
+
+    [GeneratedRegex(@"^\s*(?:[#*_]+\s*)?(?:ingredients|method|directions|instructions|preparation)\s*[*_]*\s*$", RegexOptions.IgnoreCase)]
+    private static partial Regex Heading();
+
+    [GeneratedRegex(@"\s+")]
+    private static partial Regex Blanks();
+}

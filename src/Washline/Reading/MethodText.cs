@@ -1,0 +1,84 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using Washline.Drinks;
+using Washline.Mixtures;
+
+namespace Washline.Reading;
+
+/// <summary>The method in the maker's words.</summary>
+internal static partial class MethodText
+{
+    /// <summary>Whether a line without a name starts as a method does.</summary>
+    public static bool Starts(string text) => Verb().IsMatch(text);
+
+    /// <summary>The method in those words.</summary>
+    /// <param name="written">The words; empty when nothing was written.</param>
+    /// <param name="lines">The ingredients, which decide when the words do not.</param>
+    public static Method Of(string written, IReadOnlyList<Line> lines)
+    {
+        // A dry shake has no ice; it counts only for itself.
+        var iced = Dry().Replace(written, dry => new string(' ', dry.Length));
+        var dryOnly = iced.Length > 0 && iced != written;
+        (Technique How, int At) found =
+            Blend().Match(iced) is { Success: true } blend ? (Technique.Blend, blend.Index)
+            : Shake().Match(iced) is { Success: true } shake ? (Technique.Shake, shake.Index)
+            : NoIce().IsMatch(iced) ? (Technique.NoIce, 0)
+            : Swizzle().Match(iced) is { Success: true } swizzle ? (Technique.Swizzle, swizzle.Index)
+            : Build().Match(iced) is { Success: true } build ? (Technique.Build, build.Index)
+            : Stir().Match(iced) is { Success: true } stir ? (Technique.Stir, stir.Index)
+            : dryOnly ? (Technique.NoIce, 0)
+            : (Usual(lines), 0);
+        return new Method(found.How, Seconds(iced, found.At), written);
+    }
+
+    /// <summary>How a drink of those ingredients is usually made: juice, egg, dairy and puree shaken; a spirit with something fizzy built; the rest stirred.</summary>
+    public static Technique Usual(IReadOnlyList<Line> lines)
+    {
+        var kinds = lines.Where(l => l.Amount.Unit.Kind != UnitKind.Dashed).Select(l => l.Kind).OfType<Kind>().ToList();
+        if (kinds.Any(k => k.Is("cloudy") && !k.Is("carbonated") && k.Strength.Band.Typical < 5 && k.Acid.Band.Typical + k.Sugar.Band.Typical + k.OtherG > 0 && !k.IsA("fruit"))) return Technique.Shake;
+        if (kinds.Any(k => k.Is("dairy") || k.IsA("egg"))) return Technique.Shake;
+        return kinds.Any(k => k.Is("carbonated")) || lines.Any(l => l.Amount.Unit.Kind == UnitKind.TopUp) ? Technique.Build : Technique.Stir;
+    }
+
+    private static double? Seconds(string iced, int from)
+    {
+        var time = Time().Match(iced, from);
+        if (!time.Success) time = Time().Match(iced);
+        if (!time.Success) return null;
+        if (time.Groups["half"].Success) return 30;
+        var low = Number(time.Groups["low"].Value);
+        var high = time.Groups["high"].Success ? Number(time.Groups["high"].Value) : low;
+        var seconds = (low + high) / 2 * (time.Groups["minute"].Success ? 60 : 1);
+        return seconds is > 0 and <= 600 ? seconds : null;
+    }
+
+    private static double Number(string text) =>
+        text is "a" or "one" or "A" or "One" ? 1 : double.Parse(text.Replace(',', '.'), CultureInfo.InvariantCulture);
+
+    [GeneratedRegex(@"^\s*(?:(?:dry|hard|double|fine|gently|briefly|lightly|quickly|then|and)[\s,-]+)*(?:shak(?:e|en|ing)|stir(?:red|ring)?|build|built|swizzl(?:e|ed)|blend(?:ed)?|throw|thrown|roll|rolled|muddle|strain(?:ed)?|combine|add|pour|put|place|mix|serve|served|fill|chill|rinse\s+(?:a|an|the|your)|whip|flash|freeze|discard|express|top\s+with\s+(?:\w+\s+)?ice|double-strain|fine-strain|in\s+a|into\s+a|churn|float)\b", RegexOptions.IgnoreCase)]
+    private static partial Regex Verb();
+
+    [GeneratedRegex(@"\b(?:dry|reverse\s+dry)[\s-]+shak\w*(?:\s+(?:for\s+)?[0-9.,]+\s*(?:s|secs?|seconds?)\b)?|\bshak\w*\s+(?:dry|without\s+(?:any\s+)?ice|\(?no\s+ice\)?)(?:\s+(?:for\s+)?[0-9.,]+\s*(?:s|secs?|seconds?)\b)?", RegexOptions.IgnoreCase)]
+    private static partial Regex Dry();
+
+    [GeneratedRegex(@"\bblend(?:e[dr])?\b|\bfrozen\b|\bflash[\s-]blend", RegexOptions.IgnoreCase)]
+    private static partial Regex Blend();
+
+    [GeneratedRegex(@"\bshak(?:e|en|es|ing)\b|\bwhip[\s-]shake\b", RegexOptions.IgnoreCase)]
+    private static partial Regex Shake();
+
+    [GeneratedRegex(@"\b(?:no|without(?:\s+any)?)\s+ice\b", RegexOptions.IgnoreCase)]
+    private static partial Regex NoIce();
+
+    [GeneratedRegex(@"\bswizzl\w*|\bchurn\w*", RegexOptions.IgnoreCase)]
+    private static partial Regex Swizzle();
+
+    [GeneratedRegex(@"\b(?:build|built)\b(?!\s+in\s+(?:a|the|your)?\s*(?:mixing\s+glass|shaker|tin|blender))|\bpour\w*\s+(?:\w+\s+){0,4}over\s+(?:\w+\s+)?ice\b", RegexOptions.IgnoreCase)]
+    private static partial Regex Build();
+
+    [GeneratedRegex(@"\bstir\w*|\bthrow(?:n|ing)?\b|\broll(?:ed|ing)?\b", RegexOptions.IgnoreCase)]
+    private static partial Regex Stir();
+
+    [GeneratedRegex(@"\b(?<half>half\s+a\s+minute)\b|(?<![\d.,])(?<low>[0-9]{1,4}(?:[.,][0-9]{1,2})?)(?:\s*(?:[-–—]|to)\s*(?<high>[0-9]{1,4}(?:[.,][0-9]{1,2})?))?\s*(?:(?:s|sec|secs|seconds?)|(?<minute>minutes?|mins?))\b|\b(?<low>a|one)\s+(?<minute>minute)\b", RegexOptions.IgnoreCase)]
+    private static partial Regex Time();
+}

@@ -1,0 +1,77 @@
+using System.Globalization;
+using Superpower;
+using Superpower.Model;
+using Superpower.Parsers;
+
+namespace Washline.Reading;
+
+/// <summary>Numbers as people write them: <c>60</c>, <c>1,5</c>, <c>.75</c>, <c>3/4</c>, <c>¾</c>, <c>1½</c>, <c>1 1/2</c>, <c>1-1/2</c>, <c>half a</c>, <c>two</c>.</summary>
+internal static class NumberText
+{
+    private static readonly Dictionary<char, double> Vulgar = new()
+    {
+        ['½'] = 1 / 2.0, ['⅓'] = 1 / 3.0, ['⅔'] = 2 / 3.0, ['¼'] = 1 / 4.0, ['¾'] = 3 / 4.0, ['⅕'] = 1 / 5.0, ['⅖'] = 2 / 5.0, ['⅗'] = 3 / 5.0,
+        ['⅘'] = 4 / 5.0, ['⅙'] = 1 / 6.0, ['⅚'] = 5 / 6.0, ['⅛'] = 1 / 8.0, ['⅜'] = 3 / 8.0, ['⅝'] = 5 / 8.0, ['⅞'] = 7 / 8.0,
+    };
+
+    private static readonly Dictionary<string, double> Spoken = new()
+    {
+        ["three quarters of an"] = 0.75, ["three quarters of a"] = 0.75, ["three quarters"] = 0.75, ["one and a half"] = 1.5, ["two and a half"] = 2.5,
+        ["half of an"] = 0.5, ["half of a"] = 0.5, ["half an"] = 0.5, ["half a"] = 0.5, ["a half"] = 0.5, ["half"] = 0.5,
+        ["quarter of an"] = 0.25, ["quarter of a"] = 0.25, ["a quarter of an"] = 0.25, ["a quarter of a"] = 0.25, ["a quarter"] = 0.25, ["quarter"] = 0.25,
+        ["a couple of"] = 2, ["a"] = 1, ["an"] = 1, ["one"] = 1, ["two"] = 2, ["three"] = 3, ["four"] = 4, ["five"] = 5, ["six"] = 6, ["seven"] = 7,
+        ["eight"] = 8, ["nine"] = 9, ["ten"] = 10, ["eleven"] = 11, ["twelve"] = 12,
+    };
+
+    private static readonly TextParser<TextSpan> Digits = Span.MatchedBy(Character.Digit.AtLeastOnce());
+
+    private static readonly TextParser<double> Glyph = Character.Matching(Vulgar.ContainsKey, "fraction").Select(c => Vulgar[c]);
+
+    private static readonly TextParser<double> Slashed =
+        from over in Digits
+        from slash in Character.In('/', '⁄', '∕')
+        from under in Digits
+        select Value(over) / Value(under);
+
+    private static readonly TextParser<double> Fraction = Glyph.Try().Or(Slashed);
+
+    private static readonly TextParser<double> Mixed =
+        from whole in Digits
+        from between in Character.In(' ', '-').Many()
+        from fraction in Fraction
+        where between.Length <= 2
+        select Value(whole) + fraction;
+
+    private static readonly TextParser<double> Decimal =
+        Span.Regex(@"[0-9]+[.,][0-9]+|[.,][0-9]+|[0-9]+").Select(s => double.Parse(s.ToStringValue().Replace(',', '.'), CultureInfo.InvariantCulture));
+
+    private static readonly TextParser<double> Word =
+        Spoken.OrderByDescending(s => s.Key.Length)
+            .Select(s => Span.EqualToIgnoreCase(s.Key).Where(span => EndsWord(span)).Value(s.Value).Try())
+            .Aggregate((a, b) => a.Or(b));
+
+    /// <summary>One number in figures or words.</summary>
+    public static TextParser<double> Number { get; } = Mixed.Try().Or(Fraction.Try()).Or(Decimal.Try()).Or(Word);
+
+    /// <summary>A number in figures.</summary>
+    public static TextParser<double> Figures { get; } = Mixed.Try().Or(Fraction.Try()).Or(Decimal);
+
+    /// <summary>A number or a range of two.</summary>
+    public static TextParser<(double Low, double High)> Range { get; } =
+        from low in Number
+        from high in Through.Try().OptionalOrDefault(double.NaN)
+        select (low, double.IsNaN(high) ? low : high);
+
+    private static TextParser<double> Through =>
+        from to in Span.Regex(@"\s*[-–—−~]\s*|\s+(?:to|or)\s+")
+        from high in Number
+        select high;
+
+    private static bool EndsWord(TextSpan span)
+    {
+        var end = span.Position.Absolute + span.Length;
+        return end >= span.Source!.Length || !char.IsLetterOrDigit(span.Source[end]);
+    }
+
+    private static double Value(TextSpan digits) => double.Parse(digits.ToStringValue(), CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,255 @@
+using System.Text.RegularExpressions;
+using Washline.Drinks;
+
+namespace Washline.Reading;
+
+/// <summary>Goes through the lines of a text once and gives each of them a meaning.</summary>
+internal sealed partial class Reader(Kinds kinds)
+{
+    private const int LongestTitle = 80;
+    private readonly IngredientText ingredients = new(kinds);
+    private readonly List<Spec> specs = [];
+    private readonly List<Problem> problems = [];
+    private readonly List<Accounted> account = [];
+    private SpecDraft spec = new();
+    private Key? section;
+    private bool afterBlank;
+
+    public Draft Read(IReadOnlyList<SourceLine> lines)
+    {
+        for (var i = 0; i < lines.Count; i++)
+        {
+            if (lines[i].IsBlank)
+            {
+                afterBlank = true;
+                section = null;
+                continue;
+            }
+
+            var next = i + 1;
+            while (next < lines.Count && lines[next].IsBlank) next++;
+            var readAs = Take(lines[i], next < lines.Count ? lines[next] : null);
+            account.Add(new Accounted(lines[i].Number, lines[i].Raw.Trim(), readAs));
+            if (readAs != ReadAs.Divider) spec.First ??= lines[i];
+            afterBlank = false;
+        }
+
+        Finish();
+        return new Draft(specs, [.. problems.OrderBy(p => p.Line).ThenBy(p => p.Column)]) { Account = account };
+    }
+
+    private ReadAs Take(SourceLine line, SourceLine? next)
+    {
+        var text = line.Text;
+        if (Rule().IsMatch(text))
+        {
+            Finish();
+            return ReadAs.Divider;
+        }
+
+        if (KeyLine.Of(text) is { } key && !(key.Key is null && Ingredient(line) is not null)) return Named(line, key);
+        if (section is { } of && of != Key.Ingredients) return Value(line, of, Bulletless(text), text.Trim());
+
+        var ingredient = Ingredient(line);
+        var beforeAnything = spec.Title.Length == 0 && !spec.HasIngredientLines;
+        if (beforeAnything && (ingredient is null || !Sure(line, ingredient))) return Titled(line);
+        if (ingredient is not null) return Kept(line, ingredient);
+        if (GarnishText.Of(Bulletless(text)) is { } garnish) return Value(line, Key.Garnish, garnish, text);
+        if (MethodText.Starts(Bulletless(text))) return Value(line, Key.Method, Bulletless(text), text);
+        if (!spec.HasIngredientLines && By().Match(text) is { Success: true } by) return Value(line, Key.Maker, by.Groups[1].Value.Trim(), text);
+        if (afterBlank && spec.HasIngredientLines && next is not null && text.Trim().Length <= LongestTitle && StartsIngredients(next))
+        {
+            Finish();
+            return Titled(line);
+        }
+
+        return Unplaced(line);
+    }
+
+    // The line after a new title holds an amount, or says that ingredients follow.
+    private bool StartsIngredients(SourceLine line) =>
+        KeyLine.Of(line.Text) is { } key ? key.Key is Key.Ingredients or Key.Maker or Key.Where : Ingredient(line) is { } found && Sure(line, found);
+
+    private IngredientLine? Ingredient(SourceLine line) => ingredients.Read(line, BulletEnd(line.Text));
+
+    // A title may look like an amount (`3 Wise Men`); an ingredient is sure when its unit is written or its kind is known.
+    private static bool Sure(SourceLine line, IngredientLine found)
+    {
+        if (found.Line?.Kind is not null) return true;
+        var at = BulletEnd(line.Text);
+        return AmountText.Counted(line.Text, at) is { Unit: not null } && char.IsLetter(line.Text[at]) is false;
+    }
+
+    private ReadAs Titled(SourceLine line)
+    {
+        spec.Title = TitleText.Bare(line.Text);
+        if (spec.Title.Length == 0) spec.Title = line.Text.Trim();
+        spec.TitleLine = line;
+        return ReadAs.Title;
+    }
+
+    private ReadAs Kept(SourceLine line, IngredientLine found)
+    {
+        spec.HasIngredientLines = true;
+        problems.AddRange(found.Problems);
+        if (found.Line is null) return ReadAs.Problem;
+        spec.Lines.Add(found.Line);
+        return ReadAs.Ingredient;
+    }
+
+    private ReadAs Named(SourceLine line, KeyLine key)
+    {
+        if (key.Key is not { } known)
+        {
+            var near = KeyLine.Near(key.Name) is { } name ? $" Did you mean {name}?" : "";
+            problems.Add(line.Problem(line.Text.IndexOf(key.Name[0], StringComparison.Ordinal), $"“{key.Name}” names nothing that a spec has.{near}",
+                "Write title, method, ice, glass, garnish, maker, where, known, pass on, part or note; the line is kept as a note."));
+            spec.Notes.Add(line.Text.Trim());
+            return ReadAs.Note;
+        }
+
+        section = null;
+        if (key.Value.Length > 0) return Value(line, known, key.Value, key.Value, key.At);
+        section = known;
+        return ReadAs.Heading;
+    }
+
+    private ReadAs Value(SourceLine line, Key key, string value, string raw, int at = 0)
+    {
+        at += Math.Max(0, line.Text.AsSpan(at).Length - line.Text.AsSpan(at).TrimStart().Length);
+        var open = value is "-" or "–" or "—";
+        switch (key)
+        {
+            case Key.Title:
+                if (spec.HasIngredientLines) Finish();
+                spec.Title = value;
+                spec.TitleLine = line;
+                return ReadAs.Title;
+            case Key.Ingredients:
+                return Ingredient(new SourceLine(line.Number, line.Raw, new string(' ', at) + line.Text[at..])) is { } found ? Kept(line, found) : Unplaced(line);
+            case Key.Method:
+                if (!open) spec.Method.Add(value);
+                return ReadAs.Method;
+            case Key.Ice:
+                spec.Ice = open ? "" : value;
+                if (open || IceText.Of(value) is not null) return ReadAs.Ice;
+                problems.Add(line.Problem(at, $"“{value}” is no ice that is known here.", "Write none, cubes, large cube or crushed."));
+                return ReadAs.Ice;
+            case Key.Glass:
+                spec.Glass = open ? "" : value.TrimEnd('.');
+                return ReadAs.Glass;
+            case Key.Garnish:
+                spec.Garnish ??= [];
+                if (!open) spec.Garnish.AddRange(GarnishText.Split(value));
+                return ReadAs.Garnish;
+            case Key.Maker:
+                spec.Credit = spec.Credit with { Maker = value };
+                return ReadAs.Credit;
+            case Key.Where:
+                spec.Credit = spec.Credit with { Where = value };
+                return ReadAs.Credit;
+            case Key.Known:
+                spec.Credit = spec.Credit with { Known = value };
+                return ReadAs.Credit;
+            case Key.PassOn:
+                return MayPassOn(line, value, at);
+            case Key.Part:
+                return PartIs(line, value, at);
+            default:
+                spec.Notes.Add(raw);
+                return ReadAs.Note;
+        }
+    }
+
+    private ReadAs MayPassOn(SourceLine line, string value, int at)
+    {
+        PassOn? may = value.TrimEnd('.', '!').ToLowerInvariant() switch
+        {
+            "yes" or "y" or "free" => PassOn.Yes,
+            "no" or "n" or "private" => PassOn.No,
+            "ask" or "ask first" or "?" or "unknown" => PassOn.Ask,
+            _ => null,
+        };
+        if (may is { } known)
+        {
+            spec.Credit = spec.Credit with { PassOn = known };
+            return ReadAs.Credit;
+        }
+
+        problems.Add(line.Problem(at, $"“{value}” does not say whether the spec may be passed on; it stands as ask.", "Write yes, ask or no."));
+        return ReadAs.Problem;
+    }
+
+    private ReadAs PartIs(SourceLine line, string value, int at)
+    {
+        var start = at;
+        if (line.Text[at] == '=') start = at + 1;
+        while (start < line.Text.Length && line.Text[start] == ' ') start++;
+        if (AmountText.Counted(line.Text, start) is { Unit: { Kind: UnitKind.Poured } unit } part && line.Text[part.End..].Trim(' ', '.').Length == 0
+            && part.Low == part.High && part.Low * unit.Millilitres.Typical is > 0 and <= 1000)
+        {
+            spec.PartMl = part.Low * unit.Millilitres.Typical;
+            return ReadAs.Part;
+        }
+
+        problems.Add(line.Problem(at, $"“{value}” does not say how much a part is; it stands at {Text.Number(spec.PartMl)} ml.", "Write one volume of at most a litre, such as `part: 30 ml`."));
+        return ReadAs.Problem;
+    }
+
+    private ReadAs Unplaced(SourceLine line)
+    {
+        var at = BulletEnd(line.Text);
+        var words = line.Text[at..].Trim();
+        var match = words.Length <= 60 ? kinds.Find(words.Split(',', '(')[0]) : new KindMatch(null, "", []);
+        var wordCount = words.Split(' ', StringSplitOptions.RemoveEmptyEntries).Length;
+        if (match.Kind is { } kind && wordCount <= 6 && !words.EndsWith('.'))
+        {
+            spec.HasIngredientLines = true;
+            var top = kind.Is("top") ? $"Write `top up {words}` or an amount, such as `60 ml {words}`." : $"Write an amount, such as `30 ml {words}`.";
+            problems.Add(line.Problem(at, $"“{words}” has no amount.", top));
+            return ReadAs.Problem;
+        }
+
+        problems.Add(line.Problem(at, $"“{Short(words)}” is no ingredient with an amount, and no method.",
+            "Write an amount in front, or a name such as `method:` or `note:`; the line is kept as a note."));
+        spec.Notes.Add(words);
+        return ReadAs.Note;
+    }
+
+    private void Finish()
+    {
+        if (spec.First is { } first)
+        {
+            if (spec.Title.Length == 0)
+            {
+                problems.Add(first.Problem(0, "The drink has no name.", "Write its name on a line of its own above the ingredients."));
+                spec.Title = "Untitled drink";
+            }
+
+            if (!spec.HasIngredientLines)
+            {
+                problems.Add((spec.TitleLine ?? first).Problem(0, $"“{Short(spec.Title)}” has no ingredients.", "Write one ingredient a line below the name, such as `60 ml gin`."));
+            }
+
+            specs.Add(spec.Made());
+        }
+
+        spec = new SpecDraft();
+        section = null;
+    }
+
+    private static string Short(string words) => words.Length <= LongestTitle ? words : words[..LongestTitle].TrimEnd() + " …";
+
+    private static string Bulletless(string text) => text[BulletEnd(text)..].Trim();
+
+    private static int BulletEnd(string text) => Bullet().Match(text).Length;
+
+    [GeneratedRegex(@"^\s*(?:[-=*_•~–—]\s?){3,}\s*$")]
+    private static partial Regex Rule();
+
+    [GeneratedRegex(@"^\s*(?:>\s*)?(?:(?:[-*•◦▪·–—+□☐]\s*(?:\[[ xX]?\]\s*)?)(?=[^*\s])|\d{1,2}[.)]\s+(?=\S))?\s*")]
+    private static partial Regex Bullet();
+
+    [GeneratedRegex(@"^\s*(?:[-–—]\s*)?(?:created\s+|made\s+)?by\s+(.+)$", RegexOptions.IgnoreCase)]
+    private static partial Regex By();
+}
