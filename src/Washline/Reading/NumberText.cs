@@ -43,7 +43,7 @@ internal static class NumberText
         select Value(whole) + fraction;
 
     private static readonly TextParser<double> Decimal =
-        Span.Regex(@"[0-9]+[.,][0-9]+|[.,][0-9]+|[0-9]+").Select(s => double.Parse(s.ToStringValue().Replace(',', '.'), CultureInfo.InvariantCulture));
+        Span.Regex(@"\G(?:[0-9]+[.,][0-9]+|[.,][0-9]+|[0-9]+)").Select(s => double.Parse(s.ToStringValue().Replace(',', '.'), CultureInfo.InvariantCulture));
 
     private static readonly TextParser<double> Word =
         Spoken.OrderByDescending(s => s.Key.Length)
@@ -63,7 +63,7 @@ internal static class NumberText
         select (low, double.IsNaN(high) ? low : high);
 
     private static TextParser<double> Through =>
-        from to in Span.Regex(@"\s*[-–—−~]\s*|\s+(?:to|or)\s+")
+        from to in Span.Regex(@"\G(?:\s*[-–—−~]\s*|\s+(?:to|or)\s+)")
         from high in Number
         select high;
 

@@ -54,7 +54,7 @@ public class WrittenLinesTests
     [InlineData("2 sprigs of rosemary", 2, 2, "piece", "rosemary", null, "", "2 sprigs")]
     [InlineData("1 egg white", 1, 1, "piece", "egg-white", null, "", "1")]
     [InlineData("one egg white", 1, 1, "piece", "egg-white", null, "", "one")]
-    [InlineData("1 egg", 1, 1, "piece", "whole-egg", null, "", "1")]
+    [InlineData("1 egg", 1, 1, "piece", "egg", null, "", "1")]
     [InlineData("1 sugar cube", 1, 1, "piece", "sugar-cube", null, "", "1")]
     [InlineData("2 lime wedges", 2, 2, "piece", "lime-wedge", null, "", "2")]
     [InlineData("2 wedges of lime", 2, 2, "piece", "lime-wedge", null, "", "2 wedges")]
