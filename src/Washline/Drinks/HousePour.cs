@@ -5,8 +5,3 @@ namespace Washline.Drinks;
 /// <param name="Lines">One for each line of the spec, in its order.</param>
 /// <param name="Note">A remark.</param>
 public sealed record HousePour(string Spec, IReadOnlyList<HousePourLine> Lines, string Note);
-
-/// <summary>A line of a <see cref="HousePour"/>.</summary>
-/// <param name="Bottle">The name of the bottle, house-made or fruit poured.</param>
-/// <param name="Millilitres">How much, mL.</param>
-public sealed record HousePourLine(string Bottle, double Millilitres);

@@ -1,0 +1,53 @@
+using Washline.Measures;
+using Washline.Mixtures;
+
+namespace Washline.Tests.Published;
+
+/// <summary>
+/// Temperatures that people have measured at bars and at home. The drink is ours where the row gives only a strength: a sour
+/// (105 mL, 13 g sugar and 1.2 g acid in 100 mL) up to 30 %, else plain spirit, 90 mL; wet ice, 200 g of the usual tray, liquid and vessel at 20 °C.
+/// </summary>
+public class BarTemperatures
+{
+    [Fact]
+    public void Shaken_drinks_come_out_as_cold_as_people_measured() => Measured("shake").Hold();
+
+    [Fact]
+    public void Stirred_drinks_come_out_as_cold_as_people_measured() => Measured("stir").Hold();
+
+    [Fact]
+    public void Forty_seconds_of_stirring_with_freezer_ice_bring_a_martini_below_zero()
+    {
+        var row = PublishedTable.Read("dilution-published.csv").Rows.Single(r => r["id"] == "stirred-40s");
+        Assert.Equal("<", row["bound"]);
+        var stirred = Chilled.By(Technique.Stir, Drink(row), 20, new Ice(200, 32, -18), row.Number("time_s"));
+        Assert.True(stirred.TemperatureC < row.Number("temp_c"), $"it came out at {stirred.TemperatureC:0.0} °C");
+    }
+
+    public static Residuals Measured(string technique)
+    {
+        var table = PublishedTable.Read("dilution-published.csv");
+        var residuals = new Residuals(table.Name, $"temperature, {technique}", "K");
+        foreach (var row in table.Rows.Where(r => r["technique"] == technique))
+        {
+            if (row["usable"] == "no") residuals.Leave("told without time, glass or ice");
+            else if (row["bound"] != "=") residuals.Leave("only a bound");
+            else
+            {
+                var start = row["id"] == "daiquiri" ? 26 : 20;
+                var ours = Chilled.By(technique == "shake" ? Technique.Shake : Technique.Stir, Drink(row), start, new Ice(200, 32, 0), row.Number("time_s"));
+                residuals.Add(row["id"], ours.TemperatureC, row.Number("temp_c"), table.Tolerance);
+            }
+        }
+
+        return residuals;
+    }
+
+    private static Mixture Drink(PublishedRow row)
+    {
+        var strength = Strength.FromPercent(row.Number("start_abv_pct"));
+        return strength.Percent <= 30
+            ? Composition.Of(strength, new Sugars(130, 0, 0), 12)!.Pour(Volume.FromMillilitres(105))
+            : Mixture.OfSpirit(Volume.FromMillilitres(90), strength);
+    }
+}

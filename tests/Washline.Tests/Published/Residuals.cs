@@ -1,0 +1,62 @@
+using System.Globalization;
+
+namespace Washline.Tests.Published;
+
+/// <summary>How far our figures are from those of a table: every row's difference against its tolerance.</summary>
+/// <param name="table">The file of data/published.</param>
+/// <param name="what">What is compared, in few words.</param>
+/// <param name="unit">The unit of the differences.</param>
+/// <param name="label">Published, or second opinion (another program's answer).</param>
+public sealed class Residuals(string table, string what, string unit, string label = Residuals.Printed)
+{
+    public const string Printed = "published";
+    public const string SecondOpinion = "second opinion";
+
+    private readonly List<(string Row, double Ours, double Theirs, double Tolerance)> all = [];
+
+    public string Table => table;
+
+    public int Count => all.Count;
+
+    /// <summary>Rows that are not compared, and why.</summary>
+    public Dictionary<string, int> LeftOut { get; } = [];
+
+    /// <summary>The row that uses up most of its tolerance.</summary>
+    public (string Row, double Ours, double Theirs, double Tolerance) Tightest =>
+        all.MaxBy(r => Math.Abs(r.Ours - r.Theirs) / Math.Max(r.Tolerance, double.Epsilon));
+
+    /// <summary>The line of docs/physics.md for this check.</summary>
+    public string Line
+    {
+        get
+        {
+            var (row, ours, theirs, tolerance) = Tightest;
+            var left = LeftOut.Count == 0 ? "" : string.Join("; ", LeftOut.Select(l => $"{l.Value} {l.Key}"));
+            var difference = Math.Abs(ours - theirs) < 1e-12 ? "0" : Round(ours - theirs);
+            return string.Create(CultureInfo.InvariantCulture,
+                $"| {what} | `{table}` | {label} | {Count} | {difference} {unit} | {row} | {tolerance:0.######} | {left} |");
+        }
+    }
+
+    public void Add(string row, double ours, double theirs, double tolerance) => all.Add((row, ours, theirs, tolerance));
+
+    public void Leave(string reason) => LeftOut[reason] = LeftOut.GetValueOrDefault(reason) + 1;
+
+    /// <summary>Fails when a row is further off than its tolerance, and names the worst.</summary>
+    public Residuals Hold()
+    {
+        Assert.NotEmpty(all);
+        var off = all.Where(r => !(Math.Abs(r.Ours - r.Theirs) <= r.Tolerance + 1e-12)).ToList();
+        var (row, ours, theirs, tolerance) = Tightest;
+        Assert.True(off.Count == 0, string.Create(CultureInfo.InvariantCulture,
+            $"{table}, {what}: {off.Count} of {Count} rows are off. Worst: {row}: ours {ours}, theirs {theirs}, tolerance {tolerance} {unit}. All: {string.Join(" | ", off.Select(o => $"{o.Row}: {o.Ours - o.Theirs:0.#####}"))}"));
+        return this;
+    }
+
+    // Two figures that count, so that the page does not change with the last bit of a machine.
+    private static string Round(double value)
+    {
+        var digits = (int)Math.Clamp(1 - Math.Floor(Math.Log10(Math.Abs(value))), 0, 9);
+        return Math.Round(value, digits).ToString("0.#########", CultureInfo.InvariantCulture);
+    }
+}

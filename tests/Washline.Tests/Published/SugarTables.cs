@@ -1,0 +1,99 @@
+using Washline.Measures;
+using Washline.Mixtures;
+
+namespace Washline.Tests.Published;
+
+public class SugarTables
+{
+    [Fact]
+    public void Syrup_densities_follow_the_published_formula() => Densities().Hold();
+
+    [Fact]
+    public void A_millilitre_of_syrup_holds_the_published_sugar() => GramsPerMillilitre().Hold();
+
+    [Fact]
+    public void Thin_syrup_gravities_agree_with_the_table_after_C440() => Gravities().Hold();
+
+    [Fact]
+    public void Grape_sugar_counts_as_sweet_as_the_textbook_says() => Sweetness().Hold();
+
+    [Fact]
+    public void Fruit_sugar_lies_between_its_cold_and_its_room_temperature_sweetness()
+    {
+        var rows = PublishedTable.Read("relative-sweetness.csv").Rows.ToDictionary(r => r["sugar"]);
+        var ours = new Sugars(0, 0, 1).AsSucrose;
+        Assert.InRange(ours, rows["fructose"].Number("sweetness"), rows["fructose at 5 C"].Number("sweetness"));
+        Assert.Contains("use 1.2 for cold mixed drinks", rows["fructose"]["note"], StringComparison.Ordinal);
+        Assert.Equal(1.2, ours);
+    }
+
+    [Fact]
+    public void A_gram_of_invert_sugar_stays_within_the_published_range()
+    {
+        var row = PublishedTable.Read("relative-sweetness.csv").Rows.Single(r => r["sugar"] == "invert sugar");
+        Assert.InRange(new Sugars(0, 0.5, 0.5).AsSucrose, row.Number("low"), row.Number("high"));
+    }
+
+    public static Residuals Densities()
+    {
+        var table = PublishedTable.Read("sucrose-density.csv");
+        var residuals = new Residuals(table.Name, "density of sucrose in water (the formula's own values)", "kg/m³");
+        foreach (var row in table.Rows)
+        {
+            foreach (var t in new[] { 0, 4, 20, 25, 60 })
+            {
+                var ours = SucroseSolution.Density(row.Number("brix") / 100, Temperature.FromCelsius(t)).KilogramsPerCubicMetre;
+                residuals.Add($"{row["brix"]} °Brix at {t} °C", ours, row.Number($"density_{t}c"), table.Tolerance);
+            }
+        }
+
+        return residuals;
+    }
+
+    public static Residuals GramsPerMillilitre()
+    {
+        var table = PublishedTable.Read("sucrose-density.csv");
+        var residuals = new Residuals(table.Name, "sugar in a millilitre of syrup", "g/mL");
+        foreach (var row in table.Rows)
+        {
+            var brix = row.Number("brix");
+            var syrup = default(Mixture) with { Water = 100 - brix, Sugars = new Sugars(brix, 0, 0) };
+            residuals.Add($"{row["brix"]} °Brix", syrup.SugarGPerL / 1000, row.Number("sucrose_g_per_ml_20c"), table.Tolerance / 1000);
+        }
+
+        return residuals;
+    }
+
+    public static Residuals Gravities()
+    {
+        var table = PublishedTable.Read("sucrose-gravity-usda.csv");
+        const double air = 1.2;
+        double At(double w) => SucroseSolution.Density(w, Temperature.Room).KilogramsPerCubicMetre - air;
+        var residuals = new Residuals(table.Name, "gravity of thin syrup in air at 20 °C", "");
+        foreach (var row in table.Rows)
+        {
+            residuals.Add($"{row["brix"]} °Brix", At(row.Number("brix") / 100) / At(0), row.Number("sg_20_20"), table.Tolerance);
+        }
+
+        return residuals;
+    }
+
+    public static Residuals Sweetness()
+    {
+        var table = PublishedTable.Read("relative-sweetness.csv");
+        var residuals = new Residuals(table.Name, "sweetness of sucrose and glucose", "");
+        foreach (var row in table.Rows)
+        {
+            double? ours = row["sugar"] switch
+            {
+                "sucrose" => new Sugars(1, 0, 0).AsSucrose,
+                "glucose" => new Sugars(0, 1, 0).AsSucrose,
+                _ => null,
+            };
+            if (ours is { } sweet) residuals.Add(row["sugar"], sweet, row.Number("sweetness"), table.Tolerance);
+            else residuals.Leave("sugars that no kind counts apart");
+        }
+
+        return residuals;
+    }
+}
