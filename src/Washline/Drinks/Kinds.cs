@@ -28,14 +28,10 @@ public sealed class Kinds
     {
         All = all;
         byId = all.ToDictionary(k => k.Id, StringComparer.Ordinal);
-        foreach (var kind in all)
-        {
-            foreach (var words in kind.Synonyms.Prepend(kind.Name).Prepend(kind.Id).Select(Words.Plain))
-            {
-                byWords.TryAdd(words, kind);
-                byWords.TryAdd(Words.Singular(words), kind);
-            }
-        }
+        // Words as they stand come before singulars: "cherry liqueur" is a kind and "cherry liqueurs" the kind above it.
+        var named = all.SelectMany(k => k.Synonyms.Prepend(k.Name).Prepend(k.Id).Select(w => (Words: Words.Plain(w), Kind: k))).ToList();
+        foreach (var (words, kind) in named) byWords.TryAdd(words, kind);
+        foreach (var (words, kind) in named) byWords.TryAdd(Words.Singular(words), kind);
 
         longest = byWords.Keys.Max(w => w.Count(c => c == ' ') + 1);
     }

@@ -31,7 +31,7 @@ public class FindingKinds
     [InlineData("simple syrup", "simple-syrup")]
     [InlineData("2:1 syrup", "rich-syrup")]
     [InlineData("demerara syrup", "demerara-syrup")]
-    [InlineData("homemade grenadine", "grenadine")]
+    [InlineData("homemade grenadine", "home-grenadine")]
     [InlineData("orgeat", "orgeat")]
     [InlineData("soda water", "soda-water")]
     [InlineData("tonic", "tonic-water")]

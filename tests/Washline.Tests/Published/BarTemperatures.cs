@@ -5,7 +5,9 @@ namespace Washline.Tests.Published;
 
 /// <summary>
 /// Temperatures that people have measured at bars and at home. The drink is ours where the row gives only a strength: a sour
-/// (105 mL, 13 g sugar and 1.2 g acid in 100 mL) up to 30 %, else plain spirit, 90 mL; wet ice, 200 g of the usual tray, liquid and vessel at 20 °C.
+/// (105 mL, 13 g sugar and 1.2 g acid in 100 mL) up to 30 %, else 90 mL of spirit, the Manhattan 67.5 mL as told, with 5 g sugar in 100 mL; wet ice, 200 g of the usual
+/// tray, liquid and vessel at 20 °C unless the row says otherwise. The stirred rows were made with a knife and a tablespoon, or in a glass told as cold
+/// (1 °C by the same page).
 /// </summary>
 public class BarTemperatures
 {
@@ -35,7 +37,10 @@ public class BarTemperatures
             else
             {
                 var start = row["id"] == "daiquiri" ? 26 : 20;
-                var ours = Chilled.By(technique == "shake" ? Technique.Shake : Technique.Stir, Drink(row), start, new Ice(200, 32, 0), row.Number("time_s"));
+                var vessel = row["id"] == "manhattan-stirred" ? 1 : 20;
+                var (drink, ice) = (Drink(row), new Ice(200, 32, 0));
+                var contact = IceContact.Of(technique == "shake" ? Technique.Shake : Technique.Stir, drink, start, ice);
+                var ours = Chilled.Run(drink, start, ice, contact with { VesselC = vessel }, row.Number("time_s"));
                 residuals.Add(row["id"], ours.TemperatureC, row.Number("temp_c"), table.Tolerance);
             }
         }
@@ -46,8 +51,9 @@ public class BarTemperatures
     private static Mixture Drink(PublishedRow row)
     {
         var strength = Strength.FromPercent(row.Number("start_abv_pct"));
-        return strength.Percent <= 30
-            ? Composition.Of(strength, new Sugars(130, 0, 0), 12)!.Pour(Volume.FromMillilitres(105))
+        if (strength.Percent <= 30) return Composition.Of(strength, new Sugars(130, 0, 0), 12)!.Pour(Volume.FromMillilitres(105));
+        return row["id"].StartsWith("manhattan", StringComparison.Ordinal)
+            ? Composition.Of(strength, new Sugars(50, 0, 0), 0)!.Pour(Volume.FromMillilitres(67.5)) // 45 and 22.5 mL as told
             : Mixture.OfSpirit(Volume.FromMillilitres(90), strength);
     }
 }

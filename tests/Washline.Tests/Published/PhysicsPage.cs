@@ -10,7 +10,7 @@ public class PhysicsPage
         HeatTables.Capacities(), HeatTables.IceCapacities(), HeatTables.Mixing("larkin"), HeatTables.Mixing("carried"),
         BarTemperatures.Measured("shake"), BarTemperatures.Measured("stir"), TradeTables.CitricEquivalents(), TradeTables.Ounce(),
         ChillingTables.Melt(), ChillingTables.Temperatures(), ChillingTables.Freezings(), ChillingTables.Heats(),
-        ChillingTables.Blends("blend temperature", "°C", 0.08), ChillingTables.Blends("blend melted", "g", 2), ChillingTables.Blends("blend ice share", "by mass", 0.009),
+        ChillingTables.BlendTemperature(), ChillingTables.BlendMelt(), ChillingTables.BlendIce(),
     ];
 
     [Fact]

@@ -34,7 +34,7 @@ public sealed class Residuals(string table, string what, string unit, string lab
             var left = LeftOut.Count == 0 ? "" : string.Join("; ", LeftOut.Select(l => $"{l.Value} {l.Key}"));
             var difference = Math.Abs(ours - theirs) < 1e-12 ? "0" : Round(ours - theirs);
             return string.Create(CultureInfo.InvariantCulture,
-                $"| {what} | `{table}` | {label} | {Count} | {difference} {unit} | {row} | {tolerance:0.######} | {left} |");
+                $"| {what} | `{table}` | {label} | {Count} | {$"{difference} {unit}".TrimEnd()} | {row} | {tolerance:0.######} | {left} |");
         }
     }
 
