@@ -1,0 +1,180 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using Washline.Drinks;
+using Washline.Fitting;
+using Washline.Reading;
+
+namespace Washline.App.Sheets;
+
+/// <summary>Answers as JSON: stable names, the unit in each name.</summary>
+public static class DrinkJson
+{
+    private static readonly JsonSerializerOptions Form = new() { WriteIndented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
+    /// <summary>The answer of <c>pour</c>.</summary>
+    public static string Of(Spec spec, ServedDrink drink, string country, IReadOnlyList<Problem> problems)
+    {
+        var built = Sip(drink.Built);
+        built.Remove("temperatureC");
+        return Text(new JsonObject
+        {
+            ["spec"] = spec.Title,
+            ["built"] = built,
+            ["served"] = Served(drink),
+            ["low"] = Sip(drink.Low),
+            ["high"] = Sip(drink.High),
+            ["swings"] = Array(drink.Swings.Select(s => new JsonObject { ["input"] = s.Input, ["attribute"] = s.Attribute, ["jnd"] = Round(s.Jnd) })),
+            ["washLine"] = WashLine(drink.WashLine),
+            ["standardDrinks"] = Standard(drink, country),
+            ["allergens"] = Array(Cautions.Allergens(drink.Pours).Select(a => JsonValue.Create(a))),
+            ["cautions"] = Array(Cautions.Of(drink.Pours, drink.Service.Technique).Append(Cautions.First).Select(c => JsonValue.Create(c))),
+            ["problems"] = Problems(problems),
+        });
+    }
+
+    /// <summary>The answer of <c>fit</c>.</summary>
+    public static string Of(Fit fit, string country)
+    {
+        var json = new JsonObject
+        {
+            ["spec"] = fit.Spec.Title,
+            ["target"] = Served(fit.Target),
+            ["outOfReach"] = Array(fit.OutOfReach.Select(o => new JsonObject
+            {
+                ["line"] = o.Line,
+                ["asked"] = o.Asked,
+                ["reason"] = o.Reason,
+                ["nearest"] = o.Nearest,
+                ["nearestJnd"] = Round(o.NearestJnd),
+                ["buy"] = o.Buy,
+            })),
+            ["atHome"] = Array(fit.Home.Reasons.Select(r => JsonValue.Create(r))),
+        };
+        foreach (var (name, offer) in new[] { ("straight", fit.Straight), ("closest", fit.Closest), ("simplest", fit.Simplest) })
+            if (offer is not null) json[name] = Of(offer, country);
+        return Text(json);
+    }
+
+    /// <summary>The answer of <c>read</c>.</summary>
+    public static string Of(Draft draft) => Text(new JsonObject
+    {
+        ["specs"] = Array(draft.Specs.Select(spec => new JsonObject
+        {
+            ["title"] = spec.Title,
+            ["lines"] = Array(spec.Lines.Select(line => new JsonObject
+            {
+                ["written"] = line.Amount.Written,
+                ["amount"] = Round(line.Amount.Middle),
+                ["unit"] = line.Amount.Unit.Name,
+                ["volumeMl"] = line.Amount.Millilitres(line.Kind, spec.PartMl) is { } ml ? Round(ml.Typical) : null,
+                ["ingredient"] = line.Ingredient,
+                ["kind"] = line.Kind?.Id,
+                ["strengthPercent"] = line.Strength?.Percent,
+                ["note"] = line.Note,
+                ["optional"] = line.Optional,
+            })),
+            ["method"] = spec.Method.Written,
+            ["technique"] = JsonNamingPolicy.CamelCase.ConvertName(spec.Method.Technique.ToString()),
+            ["ice"] = JsonNamingPolicy.CamelCase.ConvertName(spec.Ice.ToString()),
+            ["glass"] = spec.Glass,
+            ["garnish"] = Array(spec.Garnish.Select(g => JsonValue.Create(g))),
+            ["credit"] = new JsonObject
+            {
+                ["maker"] = spec.Credit.Maker,
+                ["where"] = spec.Credit.Where,
+                ["known"] = spec.Credit.Known,
+                ["passOn"] = JsonNamingPolicy.CamelCase.ConvertName(spec.Credit.PassOn.ToString()),
+            },
+            ["notes"] = Array(spec.Notes.Select(n => JsonValue.Create(n))),
+        })),
+        ["problems"] = Problems(draft.Problems),
+    });
+
+    private static JsonObject Of(Offer offer, string country) => new()
+    {
+        ["lines"] = Array(offer.Lines.Select(l => new JsonObject
+        {
+            ["asked"] = $"{l.Line.Amount.Written} {l.Line.Ingredient}",
+            ["askedMl"] = Round(l.AskedMl),
+            ["bottle"] = l.Pour.Name,
+            ["volumeMl"] = Round(l.Mark.Millilitres),
+            ["measure"] = l.Mark.Text,
+            ["byEye"] = l.Mark.ByEye,
+            ["changed"] = l.Changed,
+            ["standInJnd"] = Round(l.StandInJnd),
+            ["flavourJnd"] = Round(l.FlavourJnd),
+            ["why"] = l.Why,
+        })),
+        ["served"] = Served(offer.Drink),
+        ["distanceJnd"] = Round(offer.DistanceJnd),
+        ["verdict"] = offer.Verdict,
+        ["mostly"] = offer.Most.Words,
+        ["moves"] = new JsonObject
+        {
+            ["sugar"] = Round(offer.Moves.Sugar),
+            ["acid"] = Round(offer.Moves.Acid),
+            ["strength"] = Round(offer.Moves.Strength),
+            ["volume"] = Round(offer.Moves.Volume),
+            ["temperature"] = Round(offer.Moves.Temperature),
+        },
+        ["changedLines"] = offer.ChangedLines,
+        ["washLine"] = WashLine(offer.Drink.WashLine),
+        ["standardDrinks"] = Standard(offer.Drink, country),
+        ["allergens"] = Array(Cautions.Allergens(offer.Drink.Pours).Select(a => JsonValue.Create(a))),
+        ["cautions"] = Array(Cautions.Of(offer.Drink.Pours, offer.Drink.Service.Technique).Append(Cautions.First).Select(c => JsonValue.Create(c))),
+    };
+
+    private static JsonObject Served(ServedDrink drink)
+    {
+        var json = Sip(drink.Served);
+        json["meltMl"] = Round(drink.MeltMl);
+        json["dilutionPercent"] = Round(drink.DilutionPercent);
+        return json;
+    }
+
+    private static JsonObject Sip(Sip sip) => new()
+    {
+        ["volumeMl"] = Round(sip.VolumeMl),
+        ["strengthPercent"] = Round(sip.StrengthPercent),
+        ["sugarGPerL"] = Round(sip.SugarGPerL),
+        ["acidGPerL"] = Round(sip.AcidGPerL),
+        ["temperatureC"] = Round(sip.TemperatureC),
+    };
+
+    private static JsonObject WashLine(WashLine line) => new()
+    {
+        ["glass"] = line.Glass.Name,
+        ["capacityMl"] = Round(line.Glass.CapacityMl),
+        ["toRimMm"] = Round(line.ToRimMm),
+        ["overflows"] = line.Overflows,
+        ["overMl"] = Round(line.OverMl),
+    };
+
+    private static JsonObject Standard(ServedDrink drink, string country)
+    {
+        var standard = StandardDrink.Of(country) ?? StandardDrink.Of("who")!;
+        return new JsonObject
+        {
+            ["country"] = standard.Country,
+            ["count"] = Round(standard.Count(drink.EthanolG)),
+            ["gramsEthanol"] = Round(drink.EthanolG),
+            ["publisher"] = standard.Publisher,
+        };
+    }
+
+    private static JsonArray Problems(IReadOnlyList<Problem> problems) => Array(problems.Select(p => new JsonObject
+    {
+        ["line"] = p.Line,
+        ["column"] = p.Column,
+        ["what"] = p.What,
+        ["try"] = p.Try,
+    }));
+
+    private static JsonArray Array(IEnumerable<JsonNode?> items) => new([.. items]);
+
+    // More digits than any of our models is good for, fewer than noise.
+    private static double Round(double value) => Math.Round(value, 3) + 0.0;
+
+    private static string Text(JsonObject json) => json.ToJsonString(Form);
+}

@@ -1,0 +1,102 @@
+using System.Globalization;
+using Washline.Drinks;
+
+namespace Washline.App.Sheets;
+
+/// <summary>Numbers and facts of a drink in words, the same on the sheet and in the browser.</summary>
+public static class Say
+{
+    /// <summary>Volume to the millilitre; a tenth below 10 mL.</summary>
+    public static string Ml(double ml) => Number(ml, ml < 9.95 ? "0.#" : "0") + " mL";
+
+    /// <summary>Strength to a tenth of a per cent.</summary>
+    public static string Percent(double percent) => Number(percent, "0.0") + " %";
+
+    /// <summary>Grams per litre: to a gram, to a tenth below 20.</summary>
+    public static string GPerL(double grams) => Number(grams, grams < 19.95 ? "0.0" : "0") + " g/L";
+
+    /// <summary>Temperature to a degree, with a true minus sign.</summary>
+    public static string Celsius(double celsius) => Number(Math.Round(celsius) == 0 ? 0 : celsius, "0") + " °C";
+
+    /// <summary>A signed JND to a tenth: <c>+0.4</c>, <c>−1.9</c>, <c>0.0</c>.</summary>
+    public static string Signed(double jnd) => Math.Abs(jnd) < 0.05 ? "0.0" : (jnd > 0 ? "+" : "") + Number(jnd, "0.0");
+
+    /// <summary>A distance to a tenth of a JND.</summary>
+    public static string Jnd(double jnd) => Number(jnd, "0.0") + " JND";
+
+    /// <summary>From one to the other, the unit said once.</summary>
+    public static string Between(double low, double high, Func<double, string> form)
+    {
+        var (a, b) = (form(low), form(high));
+        var unit = b.LastIndexOf(' ');
+        return a == b ? a : $"{a[..a.LastIndexOf(' ')]} to {b[..unit]}{b[unit..]}";
+    }
+
+    /// <summary>Whose drink it is and whether it may be passed on, in one line.</summary>
+    public static string Credit(Credit credit)
+    {
+        var who = string.Join(", ", new[] { credit.Maker, credit.Where }.Where(w => w.Length > 0));
+        return string.Join(" · ", new[] { who, credit.Known, PassOn(credit.PassOn) }.Where(w => w.Length > 0));
+    }
+
+    /// <summary>Whether it may be passed on.</summary>
+    public static string PassOn(PassOn passOn) => passOn switch
+    {
+        Drinks.PassOn.Yes => "may be passed on",
+        Drinks.PassOn.No => "stays in this house",
+        _ => "ask before passing it on",
+    };
+
+    /// <summary>How it is made, the glass and the ice.</summary>
+    public static string How(Service service) => string.Join(" · ", new[] { Technique(service), OnIce(service), service.Glass.Name }.Where(w => w.Length > 0));
+
+    /// <summary>The technique with its time and the state of the ice.</summary>
+    public static string Technique(Service service)
+    {
+        var ice = service.IceWet switch { true => "wet ice", false => "ice from the freezer", null => "ice taken as wet" };
+        var seconds = Number(service.Seconds, "0");
+        return service.Technique switch
+        {
+            Mixtures.Technique.NoIce => "no ice",
+            Mixtures.Technique.Blend => $"blended with ice, {ice}",
+            Mixtures.Technique.Shake => $"shaken {seconds} s{(service.CrushedInside ? " with crushed ice" : "")}, {ice}",
+            Mixtures.Technique.Stir => $"stirred {seconds} s, {ice}",
+            Mixtures.Technique.Swizzle => $"swizzled {seconds} s, {ice}",
+            _ => $"built, first sip after {seconds} s, {ice}",
+        };
+    }
+
+    /// <summary>The ice it is served on.</summary>
+    public static string OnIce(Service service) => service.ServedOn switch
+    {
+        ServedIce.Cubes => "on cubes",
+        ServedIce.LargeCube => "on one large cube",
+        ServedIce.Crushed => "on crushed ice",
+        _ => service.Technique is Mixtures.Technique.Blend or Mixtures.Technique.Swizzle ? "" : "no ice in the glass",
+    };
+
+    /// <summary>Where the drink stands in its glass.</summary>
+    public static string WashLine(WashLine line) => line.Overflows
+        ? $"overflows: {Ml(line.OverMl)} more than the {line.Glass.Name} holds ({Ml(line.Glass.CapacityMl)})"
+        : $"{Number(line.ToRimMm, "0")} mm below the rim of the {line.Glass.Name} ({Ml(line.Glass.CapacityMl)})";
+
+    /// <summary>The swing worth tasting for, or nothing.</summary>
+    public static string Taste(IReadOnlyList<Swing> swings)
+    {
+        if (swings.FirstOrDefault(s => s.Jnd >= 0.5) is not { } swing) return "";
+        var what = swing.Input.Split(", ")[0];
+        return swing.Input.StartsWith("ice", StringComparison.Ordinal) ? "Your ice decides this drink: tell us whether it is wet or straight from the freezer (washline bar set --ice wet)."
+            : swing.Input.StartsWith("how", StringComparison.Ordinal) ? "Your hand decides this drink: mind the time on the ice."
+            : $"The {what} decides this drink: taste it.";
+    }
+
+    /// <summary>Standard drinks in a serving, with the country and who publishes the figure.</summary>
+    public static string StandardDrinks(double ethanolG, string country)
+    {
+        var standard = StandardDrink.Of(country) ?? StandardDrink.Of("who")!;
+        return $"{Number(standard.Count(ethanolG), "0.0")} standard drinks ({standard.Country.ToUpperInvariant()}: {Number(standard.EthanolG, "0.##")} g of ethanol each, {standard.Publisher})";
+    }
+
+    /// <summary>A number with a true minus sign.</summary>
+    public static string Number(double value, string form) => value.ToString(form, CultureInfo.InvariantCulture).Replace('-', '−');
+}
