@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Washline.App.Storage;
 using Washline.Reading;
 
 namespace Washline.App.Commands;
@@ -29,6 +30,10 @@ public static class Shared
 
     /// <summary>Whether to answer as JSON.</summary>
     public static bool Json(this ParseResult result) => result.GetValue(JsonOption);
+
+    /// <summary>The bar file named, or the usual one; made when there is none.</summary>
+    /// <exception cref="Refusal">It is not a bar, or cannot be opened.</exception>
+    public static BarFile OpenBar(this ParseResult result) => BarFile.Open(result.GetValue(BarOption) ?? BarFile.UsualPath);
 
     /// <summary>The whole text of a file, or of what is piped in for <c>-</c>.</summary>
     /// <exception cref="Refusal">There is no such file, or it cannot be read.</exception>
