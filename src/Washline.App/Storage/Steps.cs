@@ -18,14 +18,15 @@ internal static class Steps
     /// <summary>Applies the steps that the file lacks, each in a transaction of its own, with a copy taken before when anything was in it.</summary>
     public static void Climb(SqliteConnection connection, string path)
     {
-        if (Version(connection, path) == Names.Length) return;
+        var before = Version(connection, path);
+        if (before == Names.Length) return;
         connection.Execute("PRAGMA journal_mode = WAL");
         while (Version(connection, path) < Names.Length)
         {
             using var writing = connection.BeginTransaction(deferred: false);
             var version = Version(connection, path); // another program may have climbed it meanwhile
             if (version == Names.Length) return;
-            if (version > 0) Copy(path, version + 1);
+            if (before > 0) Copy(path, version + 1);
             connection.Execute(Text(Names[version]), transaction: writing);
             connection.Execute(string.Create(CultureInfo.InvariantCulture, $"PRAGMA user_version = {version + 1}"), transaction: writing);
             writing.Commit();

@@ -183,7 +183,7 @@ internal static class Things
         {
             if (strict && !draft.Specs[0].Title.Equals(title, StringComparison.OrdinalIgnoreCase))
                 entry.Bad("spec", $"The title '{title}' is not the title in the text, '{draft.Specs[0].Title}'.", "Write the same title in both.");
-            return draft.Specs[0];
+            return draft.Specs[0] with { Title = title };
         }
 
         if (!strict) return new Spec { Title = title, Notes = entry["text"].Split('\n') };
