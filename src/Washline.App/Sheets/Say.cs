@@ -87,7 +87,7 @@ public static class Say
         var what = swing.Input.Split(", ")[0];
         return swing.Input.StartsWith("ice", StringComparison.Ordinal) ? "Your ice decides this drink: tell us whether it is wet or straight from the freezer (washline bar set --ice wet)."
             : swing.Input.StartsWith("how", StringComparison.Ordinal) ? "Your hand decides this drink: mind the time on the ice."
-            : $"The {what} decides this drink: taste it.";
+            : $"Your {what} decides this drink: taste it.";
     }
 
     /// <summary>Standard drinks in a serving, with the country and who publishes the figure.</summary>

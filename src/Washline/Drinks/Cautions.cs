@@ -44,5 +44,7 @@ public static class Cautions
     private static string Plain(string allergen) => allergen
         .Replace("maybe:", "perhaps ", StringComparison.Ordinal)
         .Replace("EU:", "", StringComparison.Ordinal)
-        .Replace('_', ' ');
+        .Replace('_', ' ')
+        .Replace("(", " (", StringComparison.Ordinal)
+        .Replace("  (", " (", StringComparison.Ordinal);
 }

@@ -6,7 +6,7 @@ namespace Washline.Drinks;
 /// <param name="Technique">How it meets its ice.</param>
 /// <param name="Seconds">How long.</param>
 /// <param name="ServedOn">The ice in the glass.</param>
-/// <param name="CrushedInside">Whether the ice it is shaken with is crushed.</param>
+/// <param name="CrushedInside">Whether it is shaken with crushed ice and poured all in.</param>
 /// <param name="IceWet">Wet ice (0 °C) or from the freezer (−18 °C); none when nobody has said: wet is taken, and the band spans both.</param>
 /// <param name="Glass">The glass.</param>
 public sealed record Service(Technique Technique, double Seconds, ServedIce ServedOn, bool CrushedInside, bool? IceWet, Glass Glass)
@@ -19,7 +19,10 @@ public sealed record Service(Technique Technique, double Seconds, ServedIce Serv
 
     /// <summary>As the maker serves it, in that glass.</summary>
     public static Service Of(Spec spec, Glass glass, bool? iceWet) =>
-        new(spec.Method.Technique, spec.Method.UsualSeconds, spec.Ice, spec.Method.Technique == Technique.Swizzle, iceWet, glass);
+        new(spec.Method.Technique, spec.Method.UsualSeconds, spec.Ice, false, iceWet, glass);
+
+    /// <summary>Whether the ice it is made with goes into the glass and is drunk: blended, or shaken with crushed ice and poured all in.</summary>
+    public bool DrunkWithIce => Technique == Technique.Blend || (Technique == Technique.Shake && CrushedInside);
 
     /// <summary>The ice that so many grams of drink meet.</summary>
     /// <param name="grams">Grams of drink.</param>
@@ -34,9 +37,9 @@ public sealed record Service(Technique Technique, double Seconds, ServedIce Serv
         return Technique switch
         {
             Technique.NoIce => new Ice(0, 32, celsius),
-            Technique.Blend => new Ice(Math.Min(5000, 1.6 * grams), 8, celsius),
+            _ when DrunkWithIce => new Ice(Math.Min(5000, 1.6 * grams), 8, celsius),
             Technique.Build or Technique.Swizzle => new Ice(IceInGlass(), EdgeInGlass, celsius),
-            _ => new Ice(Math.Clamp(1.5 * grams, 200, 5000), CrushedInside ? 8 : 32, celsius),
+            _ => new Ice(Math.Clamp(1.5 * grams, 200, 5000), 32, celsius),
         };
     }
 

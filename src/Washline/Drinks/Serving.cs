@@ -37,15 +37,23 @@ public readonly record struct Serving(Mixture Built, Mixture Served, double Temp
         var start = inGlass ? Chilled.Join(first, room, last, Service.FridgeC) : room;
         var ice = service.IceFor(chilledPart.Mass, wet);
         var chilled = Chilled.By(service.Technique, chilledPart, start, ice, seconds);
-        if (service.Technique == Technique.Blend)
+        if (service.DrunkWithIce)
         {
-            // A blended drink is drunk with its ice: it counts as water, in volume and in strength.
+            // The ice counts as water, in volume and in strength.
             var all = chilled.Liquid with { Water = chilled.Liquid.Water + chilled.IceLeftG };
             return new Serving(built, all + last, chilled.TemperatureC, chilled.MeltG + chilled.IceLeftG, 0);
         }
 
         return inGlass
             ? new Serving(built, chilled.Liquid, chilled.TemperatureC, chilled.MeltG, chilled.IceLeftG)
-            : new Serving(built, chilled.Liquid + last, Chilled.Join(chilled.Liquid, chilled.TemperatureC, last, Service.FridgeC), chilled.MeltG, service.IceInGlass());
+            : new Serving(built, chilled.Liquid + last, Chilled.Join(chilled.Liquid, chilled.TemperatureC, last, Service.FridgeC), chilled.MeltG, FreshIce(chilled.Liquid + last, service));
+    }
+
+    // Fresh ice goes in as far as the drink leaves room for it.
+    private static double FreshIce(Mixture drink, Service service)
+    {
+        const double full = 0.95;
+        var room = service.Glass.CapacityMl * full - drink.Volume.Millilitres;
+        return drink.Mass <= 0 ? 0 : Math.Min(service.IceInGlass(), Math.Max(0, room) * drink.Mass / drink.Volume.Millilitres);
     }
 }

@@ -40,7 +40,7 @@ internal sealed class Spread
             {
                 if (band.IsExact) return;
                 Sip At(double value) => Served([.. pours.Take(i), change(value), .. pours.Skip(i + 1)], service.Seconds, wet);
-                spread.Add($"{pour.Name}, {what}", At(band.Low), At(band.High));
+                spread.Add($"{pour.Kind.Name}, {what}", At(band.Low), At(band.High));
             }
 
             Try("how much", pour.Millilitres, ml => pour with { Millilitres = Band.Exactly(ml) });

@@ -27,7 +27,7 @@ public sealed record HomeService(Service Service, IReadOnlyList<string> Reasons)
         switch (service.Technique)
         {
             case Technique.Blend when !Has("blender"):
-                reasons.Add("No blender at home: shake hard with crushed ice and pour it all in. Less ice stays in the drink, so it is stronger and shorter.");
+                reasons.Add("No blender at home: shake hard with crushed ice and pour it in, ice and all. It is coarser than blended, and thins as it stands.");
                 return service with { Technique = Technique.Shake, Seconds = 12, CrushedInside = true, ServedOn = ServedIce.Crushed };
             case Technique.Swizzle when !Has("swizzle"):
                 reasons.Add("No swizzle stick at home: churn the crushed ice with a barspoon.");
@@ -57,7 +57,9 @@ public sealed record HomeService(Service Service, IReadOnlyList<string> Reasons)
         }
         else if (glass.Shape != meant.Shape)
         {
-            reasons.Add($"No {meant.Name} at home: it goes into the {glass.Name}.");
+            var small = bar.Glasses.Where(g => g.Shape == meant.Shape).MaxBy(g => g.CapacityMl);
+            reasons.Add(small is null ? $"No {meant.Name} at home: it goes into the {glass.Name}."
+                : FormattableString.Invariant($"The {small.Name} holds {small.CapacityMl:0} mL and {needMl:0} mL are needed: it goes into the {glass.Name}."));
         }
 
         return glass;

@@ -9,8 +9,9 @@ public static class Marks
     /// <summary>How near a mark a maker's amount must lie to be poured to that mark: two per cent, far inside what a jigger can do.</summary>
     public const double Near = 0.02;
 
-    private const double Least = 0.5;
-    private const double Most = 2;
+    // How far from the maker's amount the search looks: a bartender who would pour less than 0.7 or more than 1.4 of it makes another drink.
+    private const double Least = 0.7;
+    private const double Most = 1.4;
     private static readonly Measure ByEye = new("by eye", "ml", 5, 5, 60);
 
     /// <summary>The marks for a line, least first.</summary>
@@ -18,11 +19,12 @@ public static class Marks
     /// <param name="askedMl">What it means, mL.</param>
     /// <param name="measures">The measures at home.</param>
     /// <param name="leftMl">What is left in the bottle: nothing above it is offered.</param>
-    public static IReadOnlyList<Mark> For(Amount amount, double askedMl, IReadOnlyList<Measure> measures, double leftMl)
+    /// <param name="ratio">How much more of this bottle brings as much spirit, sugar or acid: 1.6 where 63 % was meant and it has 40 %.</param>
+    public static IReadOnlyList<Mark> For(Amount amount, double askedMl, IReadOnlyList<Measure> measures, double leftMl, double ratio = 1)
     {
         var marks = amount.Unit.Kind switch
         {
-            UnitKind.Poured or UnitKind.Part => Poured(amount, askedMl, measures),
+            UnitKind.Poured or UnitKind.Part => Poured(amount, askedMl, measures, Least * Math.Min(1, ratio), Most * Math.Max(1, ratio)),
             UnitKind.Dashed when amount.Unit.Name is "dash" or "drop" => Counted(amount, askedMl, 1, 3),
             UnitKind.Spooned => Counted(amount, askedMl, 1, 2),
             _ => [Makers(amount, askedMl)],
@@ -49,17 +51,17 @@ public static class Marks
         return $"{(whole > 0 || eighths == 0 ? whole.ToString(CultureInfo.InvariantCulture) : "")}{fractions[eighths]} oz";
     }
 
-    private static List<Mark> Poured(Amount amount, double askedMl, IReadOnlyList<Measure> measures)
+    private static List<Mark> Poured(Amount amount, double askedMl, IReadOnlyList<Measure> measures, double least, double most)
     {
         var measure = Of(amount, measures);
         var marks = new List<Mark>();
         var step = measure.EyeStep > 0 ? measure.EyeStep : measure.Step;
         var makers = false;
-        for (var n = 1; n * step * measure.UnitMl <= askedMl * Most + 1e-9 && n <= 4000; n++)
+        for (var n = 1; n * step * measure.UnitMl <= askedMl * most + 1e-9 && n <= 4000; n++)
         {
             var value = n * step;
             var ml = value * measure.UnitMl;
-            if (ml < askedMl * Least - 1e-9) continue;
+            if (ml < askedMl * least - 1e-9) continue;
             var isMakers = Math.Abs(ml - askedMl) <= askedMl * Near;
             if (isMakers && makers) continue;
             makers |= isMakers;

@@ -4,11 +4,11 @@ using Washline.Measures;
 namespace Washline.Fitting;
 
 /// <summary>What a drinker would notice: the parts of the distance D that are not in the first sip's five attributes.</summary>
-/// <remarks>D² = Σ w d² over the attributes + Σ over the lines of (0.3 × flavour² + stand-in²). docs/fitting.md works one example by hand.</remarks>
+/// <remarks>D² = Σ w d² over the attributes + Σ over the lines of (0.5 × flavour² + stand-in²). docs/fitting.md works one example by hand.</remarks>
 public static class Noticing
 {
     /// <summary>Weight of a line's own flavour in D². Ours, by judgement: flavour rides on strength, sugar and acid, which count in full.</summary>
-    public const double FlavourWeight = 0.3;
+    public const double FlavourWeight = 0.5;
 
     // Level at which a stand-in counts in full: 8 mL of ordinary spirit, or half a millilitre of bitters, in 100 mL of drink. Judgement.
     private const double FullLevel = 8;

@@ -18,6 +18,7 @@ internal sealed class Search
     private readonly MeltGuess guess;
     private readonly Candidate[] candidates;
     private readonly Choice[] path;
+    private readonly Choice[] straight;
 
     // How far guess and full model were found apart, at most, in D; grows as they are compared.
     private double apart = 0.03;
@@ -30,7 +31,7 @@ internal sealed class Search
         path = new Choice[slots.Count];
         candidates = [.. Grid(slots)];
         mostMl = 3 * candidates.Sum(c => c.Choices.Max(x => x.Mark.Millilitres));
-        var straight = candidates.Select(c => c.Straight).ToArray();
+        straight = candidates.Select(c => c.Straight).ToArray();
         guess = new MeltGuess(Sum(straight, false), Sum(straight, true), service);
     }
 
@@ -44,7 +45,7 @@ internal sealed class Search
     public (Choice[] Choices, double Distance) Best(int mostChanges)
     {
         var within = new List<(double Guess, Choice[] Choices)>();
-        var bestGuess = double.MaxValue;
+        var bestGuess = Distance(straight) + apart;
         Walk(0, mostChanges, Mixture.Empty, Mixture.Empty, 0, (square, choices) =>
         {
             var d = Math.Sqrt(square);
@@ -154,19 +155,10 @@ internal sealed class Search
         return choices.Select((c, i) => new Candidate([.. c], c.First(x => x.Mark.IsMakers || c.Count == 1 || !c.Any(y => y.Mark.IsMakers))));
     }
 
+    // An amount is near when it brings as much of what the line is there for: spirit, sugar or acid.
     private static double Far(Slot slot, Choice choice) =>
         choice.Option.StandInJnd + (choice.Mark.IsMakers ? -1 : 0)
-        + (slot.AskedMl <= 0 ? 0 : 4 * Math.Abs(Math.Log(choice.Mark.Millilitres * Density(slot, choice) / slot.AskedMl)));
-
-    // An amount is near when it brings as much of what the line is there for: spirit, sugar or acid.
-    private static double Density(Slot slot, Choice choice)
-    {
-        var (asked, poured) = (slot.Asked, choice.Option.Item.Pour);
-        double Ratio(double a, double b) => a > 0 && b > 0 ? Math.Sqrt(b / a) : 1;
-        return asked.Strength.Typical >= 15 ? Ratio(asked.Strength.Typical, poured.Strength.Typical)
-            : asked.Sugar.Typical >= 200 ? Ratio(asked.Sugar.Typical, poured.Sugar.Typical)
-            : asked.Acid.Typical >= 20 ? Ratio(asked.Acid.Typical, poured.Acid.Typical) : 1;
-    }
+        + (slot.AskedMl <= 0 ? 0 : 4 * Math.Abs(Math.Log(choice.Mark.Millilitres / slot.AskedMl / Math.Sqrt(choice.Option.Ratio))));
 
     private sealed record Candidate(Choice[] Choices, Choice Straight);
 }

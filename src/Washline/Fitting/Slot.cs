@@ -21,7 +21,7 @@ internal sealed class Slot
     public double AskedMl => Asked.Millilitres.Typical;
 
     /// <summary>A bottle for the line.</summary>
-    public sealed record Option(ShelfItem Item, double StandInJnd, string Reason, double Carry, IReadOnlyList<Mark> Marks)
+    public sealed record Option(ShelfItem Item, double StandInJnd, string Reason, double Carry, double Ratio, IReadOnlyList<Mark> Marks)
     {
         public Mark Makers => Marks.FirstOrDefault(m => m.IsMakers) ?? Marks[^1];
     }

@@ -8,6 +8,9 @@ internal static class Slots
     // A bottle with less than half of what is asked for is not offered.
     private const double LeastLeft = 0.5;
 
+    // Nobody pours grenadine with the honey syrup at hand: beside the nearest bottle only those are offered that stand little farther.
+    private const double Beside = 0.6;
+
     public static (IReadOnlyList<Slot> Slots, IReadOnlyList<OutOfReach> Missing) For(Spec spec, ServedDrink target, Bar bar, Kinds kinds, int mostBottles)
     {
         var shelf = ShelfItem.Of(bar, kinds);
@@ -25,11 +28,11 @@ internal static class Slots
                 .OrderBy(r => r.StandIn.Jnd)
                 .ThenBy(r => Math.Abs(r.Item.Pour.Strength.Typical - asked.Strength.Typical) + Math.Abs(r.Item.Pour.Sugar.Typical - asked.Sugar.Typical) / 20)
                 .ThenByDescending(r => r.Item.LeftMl).ThenBy(r => r.Item.Name, StringComparer.Ordinal).ToList();
-            var options = ranked
-                .Where(r => r.StandIn.Jnd < StandIns.Limit && r.Item.LeftMl >= LeastLeft * asked.Millilitres.Typical)
+            var enough = ranked.Where(r => r.StandIn.Jnd < StandIns.Limit && r.Item.LeftMl >= LeastLeft * asked.Millilitres.Typical).ToList();
+            var options = enough
+                .Where(r => r.StandIn.Jnd <= enough[0].StandIn.Jnd + Beside)
                 .Take(mostBottles)
-                .Select(r => new Slot.Option(r.Item, r.StandIn.Jnd, r.StandIn.Reason, Noticing.Carry(asked, r.Item.Pour),
-                    Marks.For(line.Amount, asked.Millilitres.Typical, bar.Measures, r.Item.LeftMl)))
+                .Select(r => Option(line, asked, r.Item, r.StandIn, bar.Measures))
                 // Where the nearest bottle is nearly empty, one that holds enough goes first.
                 .OrderBy(o => o.StandInJnd + (o.Item.LeftMl < asked.Millilitres.Typical ? 0.5 : 0)).ToList();
             if (options.Count > 0)
@@ -50,6 +53,22 @@ internal static class Slots
         }
 
         return (slots, missing);
+    }
+
+    private static Slot.Option Option(Line line, Pour asked, ShelfItem item, (double Jnd, string Reason) standIn, IReadOnlyList<Measure> measures)
+    {
+        var ratio = Ratio(asked, item.Pour);
+        return new Slot.Option(item, standIn.Jnd, standIn.Reason, Noticing.Carry(asked, item.Pour), ratio,
+            Marks.For(line.Amount, asked.Millilitres.Typical, measures, item.LeftMl, ratio));
+    }
+
+    // How much more of the bottle brings as much of what the line is there for: spirit, sugar or acid.
+    private static double Ratio(Pour asked, Pour bottle)
+    {
+        static double Of(double a, double b) => a > 0 && b > 0 ? Math.Clamp(a / b, 0.4, 2.5) : 1;
+        return asked.Strength.Typical >= 15 ? Of(asked.Strength.Typical, bottle.Strength.Typical)
+            : asked.Sugar.Typical >= 200 ? Of(asked.Sugar.Typical, bottle.Sugar.Typical)
+            : asked.Acid.Typical >= 20 ? Of(asked.Acid.Typical, bottle.Acid.Typical) : 1;
     }
 
     private static OutOfReach Missing(int i, Line line, Pour asked, List<(ShelfItem Item, (double Jnd, string Reason) StandIn)> ranked)
