@@ -13,12 +13,17 @@ public static class Root
     {
         var root = new RootCommand("Computes the drink, and fits somebody else's spec to the bottles at home.")
         {
+            ReadCommand.Make(),
+            PourCommand.Make(),
+            FitCommand.Make(),
             BarCommand.Make(),
             SpecsCommand.Make(),
+            DemoCommand.Make(),
             CompletionCommand.Make(),
         };
         root.HelpName = "washline";
         root.Add(Shared.BarOption);
+        root.Add(Shared.DemoOption);
         root.Add(Shared.JsonOption);
         var help = root.Options.OfType<HelpOption>().Single();
         help.Action = new HelpWithExamples((HelpAction)help.Action!);

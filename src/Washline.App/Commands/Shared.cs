@@ -1,5 +1,7 @@
 using System.CommandLine;
+using Washline.App.Demo;
 using Washline.App.Storage;
+using Washline.Drinks;
 using Washline.Reading;
 
 namespace Washline.App.Commands;
@@ -12,6 +14,13 @@ public static class Shared
     {
         Description = "Another bar file than the usual one (or set WASHLINE_BAR).",
         HelpName = "FILE",
+        Recursive = true,
+    };
+
+    /// <summary><c>--demo</c>.</summary>
+    public static Option<bool> DemoOption { get; } = new("--demo")
+    {
+        Description = "The made-up household instead of your own bar.",
         Recursive = true,
     };
 
@@ -31,9 +40,23 @@ public static class Shared
     /// <summary>Whether to answer as JSON.</summary>
     public static bool Json(this ParseResult result) => result.GetValue(JsonOption);
 
-    /// <summary>The bar file named, or the usual one; made when there is none.</summary>
+    /// <summary>The path of the bar file named, of the made-up household's, or of the usual one.</summary>
+    public static string BarPath(this ParseResult result) =>
+        result.GetValue(BarOption) ?? (result.GetValue(DemoOption) ? MadeUpHousehold.Path : BarFile.UsualPath);
+
+    /// <summary>The bar file; made when there is none. The made-up household is laid out when it is looked at first.</summary>
     /// <exception cref="Refusal">It is not a bar, or cannot be opened.</exception>
-    public static BarFile OpenBar(this ParseResult result) => BarFile.Open(result.GetValue(BarOption) ?? BarFile.UsualPath);
+    public static BarFile OpenBar(this ParseResult result)
+    {
+        var file = BarFile.Open(result.BarPath());
+        if (result.GetValue(DemoOption)) MadeUpHousehold.LayOut(file);
+        return file;
+    }
+
+    /// <summary>What is in the bar file, without making one when there is none.</summary>
+    /// <exception cref="Refusal">It is not a bar, or cannot be opened.</exception>
+    public static Bar LookIntoBar(this ParseResult result) =>
+        result.GetValue(DemoOption) || File.Exists(result.BarPath()) ? result.OpenBar().Load() : Bar.Empty;
 
     /// <summary>The whole text of a file, or of what is piped in for <c>-</c>.</summary>
     /// <exception cref="Refusal">There is no such file, or it cannot be read.</exception>

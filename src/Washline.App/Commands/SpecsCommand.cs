@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Completions;
 using Washline.App.Storage;
 using Washline.Drinks;
 using Washline.Reading;
@@ -21,11 +22,12 @@ public static class SpecsCommand
     internal static Argument<string> TitleArgument()
     {
         var title = new Argument<string>("TITLE") { Description = "The drink's name, whatever its capitals." };
-        title.CompletionSources.Add(context => (context.ParseResult.GetValue(Shared.BarOption) ?? BarFile.UsualPath) is var path && File.Exists(path)
-            ? BarFile.Open(path).Load().Specs.Select(s => s.Title)
-            : []);
+        title.CompletionSources.Add(TitlesKept);
         return title;
     }
+
+    /// <summary>The titles that may be typed.</summary>
+    internal static IEnumerable<string> TitlesKept(CompletionContext context) => context.ParseResult.LookIntoBar().Specs.Select(s => s.Title);
 
     /// <summary>The kept spec of that title.</summary>
     /// <exception cref="Refusal">There is none.</exception>

@@ -47,11 +47,8 @@ internal sealed class ThingOptions
     }
 
     /// <summary>Names of what is at home, for completion.</summary>
-    public static IEnumerable<string> NamesAtHome(CompletionContext context)
-    {
-        var path = context.ParseResult.GetValue(Shared.BarOption) ?? BarFile.UsualPath;
-        return File.Exists(path) ? Things.Of(BarFile.Open(path).Load()).Where(t => t is not (Settings or Spec or HousePour)).Select(Things.Name) : [];
-    }
+    public static IEnumerable<string> NamesAtHome(CompletionContext context) =>
+        Things.Of(context.ParseResult.LookIntoBar()).Where(t => t is not (Settings or Spec or HousePour)).Select(Things.Name);
 
     private static (string Name, string Shape, string About) Told(string column) => column switch
     {

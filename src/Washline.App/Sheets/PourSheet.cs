@@ -12,7 +12,7 @@ public static class PourSheet
         var text = new StringBuilder();
         text.AppendLine(spec.Title).AppendLine(Say.Credit(spec.Credit)).AppendLine();
         var lines = new Columns(1);
-        foreach (var pour in drink.Pours) lines.Row(pour.Name, Say.Ml(pour.Millilitres.Typical), Holds(pour));
+        foreach (var pour in drink.Pours) lines.Row($"{pour.Line?.Amount.Written} {pour.Name}".Trim(), Say.Poured(pour.Millilitres.Typical), Holds(pour));
         text.Append(lines.Text()).AppendLine().Append("  ").AppendLine(Say.How(drink.Service)).AppendLine();
 
         var (built, served, low, high) = (drink.Built, drink.Served, drink.Low, drink.High);

@@ -9,6 +9,9 @@ public static class Say
     /// <summary>Volume to the millilitre; a tenth below 10 mL.</summary>
     public static string Ml(double ml) => Number(ml, ml < 9.95 ? "0.#" : "0") + " mL";
 
+    /// <summary>A poured amount to a tenth of a millilitre, so that it can be added up by hand.</summary>
+    public static string Poured(double ml) => Number(ml, "0.#") + " mL";
+
     /// <summary>Strength to a tenth of a per cent.</summary>
     public static string Percent(double percent) => Number(percent, "0.0") + " %";
 

@@ -31,6 +31,9 @@ public sealed record Pour
     /// <summary>How much, mL as poured.</summary>
     public Band Millilitres { get; init; }
 
+    /// <summary>The line of the spec that it is poured for; nothing for a pour on its own.</summary>
+    public Line? Line { get; init; }
+
     /// <summary>Whether it goes in last, after the ice has done its work: sodas, sparkling wine.</summary>
     public bool Last { get; init; }
 

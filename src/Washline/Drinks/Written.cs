@@ -14,19 +14,17 @@ public static class Written
     /// <summary>The pours of a spec in its own order; lines of a kind the catalogue does not know, and pieces without a size, are left out.</summary>
     public static IReadOnlyList<Pour> Pours(Spec spec, Service service)
     {
-        var pours = Lines(spec).Where(p => p is not null).Select(p => p!).ToList();
+        var pours = spec.Lines.Select(line => Of(line, spec.PartMl)).OfType<Pour>().ToList();
         var tops = spec.Lines.Count(l => l.Amount.Unit.Kind == UnitKind.TopUp && l.Kind is not null);
         if (tops == 0) return pours;
         var room = Room(pours, service) / tops;
         return pours.Select(p => p.Millilitres.Typical > 0 || p.Millilitres.High > 0 ? p : p with { Millilitres = Band.Within(room, 0.25), Last = true }).ToList();
     }
 
-    /// <summary>One pour for each line of a spec, nothing where the line cannot be computed; a top-up has no amount yet.</summary>
-    public static IReadOnlyList<Pour?> Lines(Spec spec) => spec.Lines.Select(line => Of(line, spec.PartMl)).ToList();
-
     private static Pour? Of(Line line, double partMl)
     {
-        if (Pour.AsWritten(line) is not { } pour) return null;
+        if (Pour.AsWritten(line) is not { } ingredient) return null;
+        var pour = ingredient with { Line = line };
         if (line.Amount.Unit.Kind == UnitKind.TopUp) return pour with { Millilitres = Band.Exactly(0), Last = true };
         if (line.Amount.Millilitres(line.Kind, partMl) is not { } ml) return null;
         return pour with { Millilitres = line.Amount.Unit.Kind is UnitKind.Poured or UnitKind.Part ? Poured(ml) : ml };

@@ -16,13 +16,10 @@ internal static class Slots
         var shelf = ShelfItem.Of(bar, kinds);
         var slots = new List<Slot>();
         var missing = new List<OutOfReach>();
-        var pours = new Queue<Pour>(target.Pours);
-        for (var i = 0; i < spec.Lines.Count; i++)
+        foreach (var asked in target.Pours)
         {
-            var line = spec.Lines[i];
-            // The target leaves out what cannot be computed, in the same order.
-            if (Written.Lines(spec)[i] is null) continue;
-            var asked = pours.Dequeue();
+            var line = asked.Line!;
+            var i = spec.Lines.ToList().IndexOf(line);
             var ranked = shelf
                 .Select(item => (Item: item, StandIn: StandIns.Between(asked.Kind, item.Kind)))
                 .OrderBy(r => r.StandIn.Jnd)

@@ -1,0 +1,32 @@
+using System.CommandLine;
+using Washline.App.Sheets;
+using Washline.Drinks;
+using Washline.Fitting;
+
+namespace Washline.App.Commands;
+
+/// <summary><c>washline fit SPEC</c>: the spec made with what is at home.</summary>
+public static class FitCommand
+{
+    /// <summary>The command.</summary>
+    public static Command Make()
+    {
+        var source = SpecSource.Argument();
+        var options = new ServiceOptions();
+        var command = new Verb("fit", "Fits a spec to what is at home: straight, closest and simplest, and what a drinker would notice.", "washline fit \"Breakwater Sour\"", "washline fit breakwater-sour.txt --ice freezer") { source };
+        options.AddTo(command);
+        command.SetAction(result =>
+        {
+            var bar = options.Over(result.LookIntoBar(), result);
+            var read = SpecSource.Of(result, result.GetRequiredValue(source), bar);
+            foreach (var spec in read.Specs)
+            {
+                var fit = Fit.Find(spec, bar, Kinds.Catalogue);
+                result.Output().WriteLine(result.Json() ? DrinkJson.Of(fit, bar.Settings.Country) : FitSheet.Of(fit, bar.Settings.Country));
+            }
+
+            return read.Problems.Count == 0 ? 0 : result.Problems(read.File, read.Problems);
+        });
+        return command;
+    }
+}

@@ -1,0 +1,31 @@
+using System.CommandLine;
+using Washline.App.Sheets;
+using Washline.Drinks;
+
+namespace Washline.App.Commands;
+
+/// <summary><c>washline pour SPEC</c>: the served drink of a spec as written.</summary>
+public static class PourCommand
+{
+    /// <summary>The command.</summary>
+    public static Command Make()
+    {
+        var source = SpecSource.Argument();
+        var options = new ServiceOptions();
+        var command = new Verb("pour", "Computes the drink that a spec gives as written: before the ice, and in the glass.", "washline pour breakwater-sour.txt", "washline pour Daiquiri --ice freezer") { source };
+        options.AddTo(command);
+        command.SetAction(result =>
+        {
+            var bar = options.Over(result.LookIntoBar(), result);
+            var read = SpecSource.Of(result, result.GetRequiredValue(source), bar);
+            foreach (var spec in read.Specs)
+            {
+                var drink = ServedDrink.Of(spec, bar.Settings.IceWet);
+                result.Output().WriteLine(result.Json() ? DrinkJson.Of(spec, drink, bar.Settings.Country, read.Problems) : PourSheet.Of(spec, drink, bar.Settings.Country));
+            }
+
+            return read.Problems.Count == 0 ? 0 : result.Problems(read.File, read.Problems);
+        });
+        return command;
+    }
+}
