@@ -20,7 +20,7 @@ internal static class BarList
 
     public static Command Make()
     {
-        var which = new Argument<string?>("LIST") { Description = $"Only one list: {string.Join(", ", Lists.Keys)}.", Arity = ArgumentArity.ZeroOrOne };
+        var which = new Argument<string?>("LIST") { Description = $"Only one list: {string.Join(", ", Lists.Keys)}.", Arity = ArgumentArity.ZeroOrOne, HelpName = "LIST" };
         which.AcceptOnlyFromAmong([.. Lists.Keys]);
         var command = new Verb("list", "Shows what is at home. A strength with ~ is the kind's typical, not the label's.", "washline bar list", "washline bar list bottles") { which };
         command.SetAction(result =>

@@ -34,7 +34,7 @@ public static class CompletionCommand
     /// <summary>The command.</summary>
     public static Command Make()
     {
-        var shell = new Argument<string>("SHELL") { Description = "The shell you type in." };
+        var shell = new Argument<string>("SHELL") { Description = "The shell you type in: bash, zsh, fish or pwsh.", HelpName = "SHELL" };
         shell.AcceptOnlyFromAmong([.. Scripts.Keys]);
         var command = new Verb("completion", "Prints a script that lets your shell complete what you type.", "source <(washline completion bash)") { shell };
         command.SetAction(result => result.Output().WriteLine(Scripts[result.GetRequiredValue(shell)]));

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Washline.Drinks;
 using Washline.Reading;
 
@@ -15,17 +16,18 @@ internal sealed record Arrivals(IReadOnlyList<Entry> Entries, IReadOnlyList<Prob
     public Bar Into(Bar bar, out IReadOnlyList<Problem> problems)
     {
         var found = new List<Problem>(Problems);
-        var names = Things.Of(bar).Where(t => t is not Settings).ToDictionary(Key, t => (Thing: t, Line: 0));
+        var names = Things.Of(bar).Where(t => t is not Settings).ToDictionary(t => Key(Things.What(t), Things.Name(t)), t => (What: Things.What(t), Name: Things.Name(t), Line: 0));
         var things = new List<object>();
         foreach (var entry in Entries)
         {
             var thing = Things.Read(entry);
-            if (thing is not (null or Settings) && !names.TryAdd(Key(thing), (thing, entry.At.Line)))
+            var goesBy = Columns.ByWhat.TryGetValue(entry.What, out var columns) && entry.What != "settings" ? columns[0] : "what";
+            var name = entry[goesBy].Trim();
+            if (goesBy != "what" && name.Length > 0 && !names.TryAdd(Key(entry.What, name), (entry.What, name, entry.At.Line)))
             {
-                var (other, line) = names[Key(thing)];
-                var column = Columns.ByWhat[entry.What][0];
-                var where = line > 0 ? $"in line {line}" : "at home";
-                entry.Bad(column, $"There is already a {Things.What(other)} called {Things.Name(other)} {where}.", "Give this one another name, or leave it out.");
+                var other = names[Key(entry.What, name)];
+                var where = other.Line > 0 ? string.Create(CultureInfo.InvariantCulture, $"in line {other.Line}") : "at home";
+                entry.Bad(goesBy, $"There is already a {other.What} called {other.Name} {where}.", "Give this one another name, or leave it out.");
             }
 
             found.AddRange(entry.Problems);
@@ -37,5 +39,5 @@ internal sealed record Arrivals(IReadOnlyList<Entry> Entries, IReadOnlyList<Prob
         return found.Count > 0 ? bar : Household.InOrder([.. Things.Of(bar).Where(t => t is not Settings), .. things.Where(t => t is not Settings), settings]);
     }
 
-    private static (string, string) Key(object thing) => (Household.Room(thing), Things.Name(thing).ToUpperInvariant());
+    private static (string, string) Key(string what, string name) => (Household.Room(what), name.ToUpperInvariant());
 }

@@ -6,11 +6,7 @@ namespace Washline.App.Storage;
 internal static class Household
 {
     /// <summary>What is kept in one room shares its names: bottles, house-made and fruit stand together, the rest each by itself.</summary>
-    public static string Room(object thing) => thing is Bottle or HouseMade or Fruit ? "shelf" : Things.What(thing);
-
-    /// <summary>What already goes by the thing's name, capitals aside.</summary>
-    public static object? Namesake(Bar bar, object thing) =>
-        Things.Of(bar).FirstOrDefault(other => Room(other) == Room(thing) && Same(Things.Name(other), Things.Name(thing)));
+    public static string Room(string what) => what is "bottle" or "house-made" or "fruit" ? "shelf" : what;
 
     /// <summary>Everything at home of that name, specs and pours aside.</summary>
     public static IReadOnlyList<object> Named(Bar bar, string name) =>

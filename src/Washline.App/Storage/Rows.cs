@@ -47,7 +47,7 @@ internal static class Rows
         var names = new HashSet<(string, string)>();
         foreach (var thing in Things.Of(after))
         {
-            if (!names.Add((Household.Room(thing), Things.Name(thing).ToUpperInvariant())))
+            if (!names.Add((Household.Room(Things.What(thing)), Things.Name(thing).ToUpperInvariant())))
                 throw new ArgumentException($"Two things in the bar are called '{Things.Name(thing)}'; names are unique, capitals aside.", nameof(after));
         }
 
