@@ -65,7 +65,7 @@ public static class Units
     public static Unit Part { get; } = Of("part", "parts", UnitKind.Part, default, "the spec", "part", "parts", "part(s)");
 
     /// <summary>Piece: the ingredient knows how much one brings.</summary>
-    public static Unit Piece { get; } = Of("piece", "pieces", UnitKind.Piece, default, "the ingredient", "piece", "pieces", "whole");
+    public static Unit Piece { get; } = Of("piece", "pieces", UnitKind.Piece, default, "the ingredient", "piece", "pieces");
 
     /// <summary>Top up: as much as the glass still holds.</summary>
     public static Unit TopUp { get; } = Of("top up", "top up", UnitKind.TopUp, default, "the glass");

@@ -8,6 +8,8 @@ namespace Washline.Reading;
 /// <summary>Finds the amount in a line, before or behind its ingredient.</summary>
 internal static partial class AmountText
 {
+    private const int LongestAmount = 60;
+
     /// <summary>The amount that starts the text at that place.</summary>
     public static ScannedAmount? Leading(string text, int at) =>
         Topped(text, at) ?? Juice(text, at) ?? Counted(text, at) ?? Bare(text, at);
@@ -23,10 +25,10 @@ internal static partial class AmountText
             return new ScannedAmount(1, 1, Units.TopUp, top.Groups[1].Index, top.Groups[1].Index, end);
         }
 
-        for (var at = from + 1; at < end; at++)
+        for (var at = Math.Max(from + 1, end - LongestAmount); at < end; at++)
         {
-            if (head[at - 1] is not (' ' or '–' or '—' or '-' or ':' or '|' or '\t')) continue;
-            var marked = Marked().IsMatch(head[..at]);
+            if (head[at - 1] is not (' ' or '–' or '—' or '-' or ':' or '|')) continue;
+            var marked = Marked().IsMatch(head[Math.Max(from, at - 3)..at]);
             if (Counted(head, at) is { } found && found.End == end && (found.Unit is not null || marked && char.IsAsciiDigit(head[at]))) return found;
         }
 
@@ -51,7 +53,11 @@ internal static partial class AmountText
         if (NotAnAmount().IsMatch(text, end)) return null;
         var (unit, unitEnd) = UnitAt(text, end);
         if (unit is null && end < text.Length && char.IsLetter(text[end]) && !UnitSlip(text, end)) return null;
-        return new ScannedAmount(low, high, unit, start, end, unit is null ? end : unitEnd);
+        if (unit is null) return new ScannedAmount(low, high, null, start, end, end);
+
+        // `30 ml / 1 oz`: the same amount twice; the first stands.
+        if (Again().Match(text, unitEnd) is { Success: true } again && Counted(text, unitEnd + again.Length) is { Unit: not null } second) unitEnd = second.End;
+        return new ScannedAmount(low, high, unit, start, end, unitEnd);
     }
 
     /// <summary>The unit whose words stand there, the longest that fits, and where they end.</summary>
@@ -79,7 +85,7 @@ internal static partial class AmountText
         if (!top.Success) return null;
         var end = at + top.Value.TrimEnd().Length;
         var after = at + top.Length;
-        return Counted(text, after) is { Unit: not null } measured ? measured with { Start = at } : new ScannedAmount(1, 1, Units.TopUp, at, end, end);
+        return Counted(text, after) is { Unit: not null } measured ? measured with { Start = at } : new ScannedAmount(1, 1, Units.TopUp, at, at, end);
     }
 
     private static ScannedAmount? Juice(string text, int at)
@@ -112,6 +118,9 @@ internal static partial class AmountText
     [GeneratedRegex(@"\G\s*(?:(part\(s\)|[\p{L}]+\.?)[\s-]?){1,3}", RegexOptions.IgnoreCase)]
     private static partial Regex UnitWords();
 
+    [GeneratedRegex(@"\G\s*[/|]\s*")]
+    private static partial Regex Again();
+
     [GeneratedRegex(@"\G\p{L}+")]
     private static partial Regex Word();
 
@@ -124,7 +133,7 @@ internal static partial class AmountText
     [GeneratedRegex(@"\G(?:the\s+)?juice\s+(?:of|from)\s+", RegexOptions.IgnoreCase)]
     private static partial Regex JuiceOf();
 
-    [GeneratedRegex(@"\G(?:(?<rinse>(?:to|for)\s+rins(?:e|ing)(?:\s+the\s+glass)?)|dash|dashes|drops?|spritz|spray|mist|rinse|pinch|splash|bar[\s-]?spoon|teaspoon|tablespoon)\s+(?=\S)", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\G(?:(?<rinse>(?:to|for)\s+rins(?:e|ing)(?:\s+the\s+glass)?|rinse\s+(?:a|an|the|your)\s+(?:\w+\s+){1,4}?with)|dash|dashes|drops?|spritz|spray|mist|rinse|pinch|splash|bar[\s-]?spoon|teaspoon|tablespoon)\s+(?=\S)", RegexOptions.IgnoreCase)]
     private static partial Regex UnitFirst();
 
     [GeneratedRegex(@"[\s,–—-]+(rinse|spritz|splash|mist)$", RegexOptions.IgnoreCase)]

@@ -81,7 +81,7 @@ internal sealed partial class BracketText
     [GeneratedRegex(@"(?:[^,;]|(?<=\d),(?=\d))+")]
     private static partial Regex Entry();
 
-    [GeneratedRegex(@"^(?:abv\s*)?([0-9]+(?:[.,][0-9]+)?)\s*(%|°|per\s?cent|percent|proof|abv)(?:\s*(?:abv|vol\.?|by volume|alc\.?))*$", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?:abv\s*|about\s+|approx\.?\s+|~\s*|at\s+)?([0-9]+(?:[.,][0-9]+)?)\s*(%|°|per\s?cent|percent|proof|abv)(?:\s*(?:abv|vol\.?|by volume|alc\.?))*$", RegexOptions.IgnoreCase)]
     private static partial Regex StrengthWords();
 
     [GeneratedRegex(@"^([0-9]+(?:[.,][0-9]+)?)\s*(?::|to)\s*([0-9]+(?:[.,][0-9]+)?)$", RegexOptions.IgnoreCase)]

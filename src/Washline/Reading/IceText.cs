@@ -15,6 +15,9 @@ internal static partial class IceText
         : Cubes().IsMatch(words) ? ServedIce.Cubes
         : null;
 
+    /// <summary>Whether an ingredient is nothing but ice.</summary>
+    public static bool IsIce(string ingredient) => OnlyIce().IsMatch(ingredient);
+
     /// <summary>The words of a method that say on which ice the drink is served: <c>over fresh ice</c>, <c>on the rocks</c>; empty when none do.</summary>
     public static string In(string method) => Served().Match(method) is { Success: true } served ? served.Value.Trim() : "";
 
@@ -25,6 +28,9 @@ internal static partial class IceText
         : GlassText.IsUp(glass) ? ServedIce.None
         : GlassText.IsIced(glass) || technique == Technique.Build ? ServedIce.Cubes
         : ServedIce.None;
+
+    [GeneratedRegex(@"^(?:(?:some|more|fresh|crushed|pebbled?|nugget|cracked|shaved|cubed|large|big)\s+)*ice(?:\s+cubes?)?[.!]?$", RegexOptions.IgnoreCase)]
+    private static partial Regex OnlyIce();
 
     [GeneratedRegex(@"\b(?:crushed|pebbled?|nugget|cracked|shaved|snow)\b", RegexOptions.IgnoreCase)]
     private static partial Regex Crushed();

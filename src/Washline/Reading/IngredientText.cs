@@ -9,6 +9,8 @@ internal sealed partial class IngredientText(Kinds kinds)
 {
     private static readonly char[] Between = [' ', '-', '–', '—', ':', '.', ';', '|', '·', '×'];
 
+    private static readonly HashSet<string> Loose = ["jigger", "shot", "measure", "pony", "glug", "finger", "slug", "bottle", "can", "glass", "handful", "slosh"];
+
     private readonly Dictionary<string, List<Kind>> byPiece = kinds.All
         .Where(k => k.Piece is not null)
         .SelectMany(k => k.Piece!.Words.SelectMany(w => new[] { Words.Plain(w), Words.Singular(Words.Plain(w)) }).Distinct().Select(w => (w, k)))
@@ -47,6 +49,9 @@ internal sealed partial class IngredientText(Kinds kinds)
         }
 
         var name = Tidy(text[from..to]);
+
+        // `a line from the menu`: a spoken number alone makes no amount unless what follows is known.
+        if (amount.Unit is null && char.IsLetter(text[amount.Start]) && kinds.Find(name).Kind is null && !byPiece.ContainsKey(Words.Singular(Words.Plain(name)))) return null;
         if (name.Length == 0 && note.Trim().Length > 0) (name, note) = (Tidy(note), "");
         return Make(line, brackets, amount, from, name, Squeeze(note.Trim()));
     }
@@ -54,16 +59,15 @@ internal sealed partial class IngredientText(Kinds kinds)
     private IngredientLine Make(SourceLine line, BracketText brackets, ScannedAmount amount, int from, string name, string note)
     {
         var problems = new List<Problem>();
-        var written = amount.Written(line.Text);
-        var nameAt = from;
-        while (nameAt < line.Text.Length && Between.Contains(line.Text[nameAt])) nameAt++;
+        var text = brackets.Masked;
+        var written = amount.Written(text);
 
         if (brackets.Open >= 0) problems.Add(line.Problem(brackets.Open, "A bracket opens here and does not close.", "Write the closing bracket."));
-        if (AmountProblem.Of(line, amount) is { } wrong) return new IngredientLine(null, [.. problems, wrong]);
+        if (AmountProblem.Of(line, amount) is { } wrong) return new IngredientLine(null, amount, [.. problems, wrong]);
         if (name.Length == 0)
         {
             problems.Add(line.Problem(amount.End, $"No ingredient follows “{written}”.", $"Write what it is, such as `{written} gin`."));
-            return new IngredientLine(null, problems);
+            return new IngredientLine(null, amount, problems);
         }
 
         double? percent = null;
@@ -75,7 +79,14 @@ internal sealed partial class IngredientText(Kinds kinds)
             name = Tidy(name.Remove(inline.Index, inline.Length));
         }
 
-        var (unit, kind, did, rest, words) = Named(line, amount, name, written, nameAt, problems);
+        if (SecondAmount(name) is { } second)
+        {
+            problems.Add(line.Problem(Math.Max(from, text.IndexOf(second, from, StringComparison.Ordinal)), $"“{second}” is a second amount in one line.",
+                "Write one amount, and every ingredient on a line of its own."));
+        }
+
+        var nameAt = At(text, name, from);
+        var (unit, kind, did, rest, words) = Named(line, text, amount, name, written, nameAt, problems);
         (name, written) = (rest, words);
         var sugar = BracketText.InlineRatio(name) is { Success: true } ratio ? BracketText.Ratio(ratio.Value) : null;
         var optional = BracketText.IsOptional(note);
@@ -99,7 +110,7 @@ internal sealed partial class IngredientText(Kinds kinds)
         if (kind is null && did is not null)
         {
             var near = did.Count == 0 ? "" : $" Did you mean {string.Join(" or ", did.Select(k => k.Name))}?";
-            problems.Add(line.Problem(nameAt, $"“{name}” is not in the catalogue.{near}",
+            problems.Add(line.Problem(At(text, name, nameAt), $"“{name}” is not in the catalogue.{near}",
                 did.Count == 0 ? "Write the kind of ingredient, such as `rye whiskey`; the line is kept as it stands." : "Write it so, or leave the line as it stands; it is kept."));
         }
 
@@ -114,12 +125,12 @@ internal sealed partial class IngredientText(Kinds kinds)
             Note = note,
             Optional = optional,
         };
-        return new IngredientLine(made, problems);
+        return new IngredientLine(made, amount, problems);
     }
 
     // The unit and the kind together: which one a number alone counts, the ingredient must say.
     private (Unit Unit, Kind? Kind, IReadOnlyList<Kind>? DidYouMean, string Name, string Written) Named(
-        SourceLine line, ScannedAmount amount, string name, string written, int nameAt, List<Problem> problems)
+        SourceLine line, string text, ScannedAmount amount, string name, string written, int nameAt, List<Problem> problems)
     {
         if (amount.JuiceOf && kinds.Find(name + " juice") is { Kind.Piece: not null, Left: "" } juice) return (Units.Piece, juice.Kind, null, name, written);
         var whole = kinds.Find(name);
@@ -133,7 +144,7 @@ internal sealed partial class IngredientText(Kinds kinds)
             var kind = byPiece.ContainsKey(piece)
                 ? new[] { kinds.Find(rest + " " + piece), kinds.Find(rest) }.Where(m => m.Left == "").Select(m => m.Kind).FirstOrDefault(k => Counts(k, piece))
                 : null;
-            if (kind is not null) return (Units.Piece, kind, null, rest, line.Text[amount.Start..Math.Min(line.Text.Length, nameAt + first.Groups[1].Length)].Trim());
+            if (kind is not null) return (Units.Piece, kind, null, rest, Through(text, amount, nameAt, first.Groups[1].Length, written));
         }
 
         if (whole.Kind is { Piece: not null }) return (Units.Piece, whole.Kind, null, name, written);
@@ -145,13 +156,41 @@ internal sealed partial class IngredientText(Kinds kinds)
             && kinds.Find(word.Groups[2].Value) is var behind && !IsWordOf(whole, word.Groups[1].Value))
         {
             problems.Add(line.Problem(nameAt, $"“{word.Groups[1].Value}” is not a unit; it was read as {near.Name}.", $"Write `{near.Name}` if that is meant."));
-            var to = Math.Min(line.Text.Length, nameAt + word.Groups[1].Length);
-            return (near, behind.Kind, behind.DidYouMean, word.Groups[2].Value, line.Text[amount.Start..to].Trim());
+            return (near, behind.Kind, behind.DidYouMean, word.Groups[2].Value, Through(text, amount, nameAt, word.Groups[1].Length, written));
+        }
+
+        if (word.Success && word.Groups[2].Length > 0 && Loose.Contains(Words.Singular(word.Groups[1].Value.ToLowerInvariant())) && !IsWordOf(whole, word.Groups[1].Value))
+        {
+            problems.Add(line.Problem(nameAt, $"“{word.Groups[1].Value}” has no one size.", "Write the amount in ml or oz."));
+            var poured = kinds.Find(word.Groups[2].Value);
+            return (Units.Piece, poured.Kind, poured.DidYouMean, word.Groups[2].Value, Through(text, amount, nameAt, word.Groups[1].Length, written));
         }
 
         if (whole.Kind is null) return (Units.Piece, null, whole.DidYouMean, name, written);
         problems.Add(line.Problem(nameAt, $"“{written}” of {name} has no unit.", $"Write a unit, such as `{written} oz {name}` or `{written} ml {name}`."));
         return (Units.Piece, whole.Kind, null, name, written);
+    }
+
+    // The amount together with the word behind it.
+    private static string Through(string text, ScannedAmount amount, int nameAt, int length, string written) =>
+        amount.Start <= nameAt && nameAt + length <= text.Length ? text[amount.Start..(nameAt + length)].Trim() : written;
+
+    // A number with a unit further on in the words of an ingredient.
+    private static string? SecondAmount(string name)
+    {
+        for (var at = 1; at < name.Length; at++)
+        {
+            if (char.IsAsciiDigit(name[at]) && name[at - 1] is ' ' or '/' or '+' && AmountText.Counted(name, at) is { Unit: not null } second) return second.Written(name);
+        }
+
+        return null;
+    }
+
+    private static int At(string text, string name, int from)
+    {
+        var first = name.Split(' ')[0];
+        var at = first.Length == 0 ? -1 : text.IndexOf(first, Math.Min(from, text.Length), StringComparison.Ordinal);
+        return at < 0 ? from : at;
     }
 
     private static bool IsWordOf(KindMatch match, string word) =>

@@ -16,8 +16,8 @@ internal sealed partial record KeyLine(string Name, Key? Key, int At, string Val
         ["ingredients"] = Reading.Key.Ingredients, ["ingredient"] = Reading.Key.Ingredients, ["spec"] = Reading.Key.Ingredients,
         ["method"] = Reading.Key.Method, ["how"] = Reading.Key.Method, ["how to"] = Reading.Key.Method, ["build"] = Reading.Key.Method,
         ["directions"] = Reading.Key.Method, ["instructions"] = Reading.Key.Method, ["preparation"] = Reading.Key.Method, ["technique"] = Reading.Key.Method,
-        ["steps"] = Reading.Key.Method,
-        ["ice"] = Reading.Key.Ice, ["serve"] = Reading.Key.Ice,
+        ["steps"] = Reading.Key.Method, ["serve"] = Reading.Key.Method,
+        ["ice"] = Reading.Key.Ice,
         ["glass"] = Reading.Key.Glass, ["glassware"] = Reading.Key.Glass,
         ["garnish"] = Reading.Key.Garnish, ["garnishes"] = Reading.Key.Garnish,
         ["maker"] = Reading.Key.Maker, ["by"] = Reading.Key.Maker, ["created by"] = Reading.Key.Maker, ["made by"] = Reading.Key.Maker,
@@ -36,7 +36,10 @@ internal sealed partial record KeyLine(string Name, Key? Key, int At, string Val
         {
             var name = Blanks().Replace(named.Groups[1].Value.Trim(), " ");
             var value = named.Groups[2];
-            return new KeyLine(name, Names.TryGetValue(name, out var key) ? key : null, value.Index, value.Value.Trim());
+            // `**Method:** shake`: the marks around the name are not part of what it gives.
+            var marked = text.TrimStart()[0] is '*' or '_';
+            var bareValue = marked ? value.Value.TrimStart(' ', '*', '_') : value.Value.TrimStart();
+            return new KeyLine(name, Names.TryGetValue(name, out var key) ? key : null, text.Length - bareValue.Length, bareValue.Trim());
         }
 
         // A heading may go without its colon: `Ingredients`, `## Method`.
@@ -51,7 +54,7 @@ internal sealed partial record KeyLine(string Name, Key? Key, int At, string Val
         .Select(k => (k, Slips: Words.Slips(name.ToLowerInvariant(), k, 2))).Where(k => k.Slips <= (k.k.Length > 4 ? 2 : 1))
         .OrderBy(k => k.Slips).ThenBy(k => k.k, StringComparer.Ordinal).Select(k => k.k).FirstOrDefault();
 
-    [GeneratedRegex(@"^[\s>#*_•-]*([\p{L}1][\p{L}\s]{0,24}?)\s*[*_]*\s*:\s*[*_]*(?!\d+(?:[^\d.,\s%]|$))(.*)$")]
+    [GeneratedRegex(@"^[\s>#*_•-]*([\p{L}1][\p{L}\s]{0,24}?)\s*[*_]*\s*(?::|(?<=\bpart\s*)=)(.*)$")]
     private static partial Regex Form();
 
     [GeneratedRegex(@"^\s*(?:[#*_]+\s*)?(?:ingredients|method|directions|instructions|preparation)\s*[*_]*\s*$", RegexOptions.IgnoreCase)]

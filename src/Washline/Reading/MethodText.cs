@@ -8,6 +8,8 @@ namespace Washline.Reading;
 /// <summary>The method in the maker's words.</summary>
 internal static partial class MethodText
 {
+    private static readonly string[] Shaken = ["juice", "egg", "plant-milk"];
+
     /// <summary>Whether a line without a name starts as a method does.</summary>
     public static bool Starts(string text) => Verb().IsMatch(text);
 
@@ -35,8 +37,7 @@ internal static partial class MethodText
     public static Technique Usual(IReadOnlyList<Line> lines)
     {
         var kinds = lines.Where(l => l.Amount.Unit.Kind != UnitKind.Dashed).Select(l => l.Kind).OfType<Kind>().ToList();
-        if (kinds.Any(k => k.Is("cloudy") && !k.Is("carbonated") && k.Strength.Band.Typical < 5 && k.Acid.Band.Typical + k.Sugar.Band.Typical + k.OtherG > 0 && !k.IsA("fruit"))) return Technique.Shake;
-        if (kinds.Any(k => k.Is("dairy") || k.IsA("egg"))) return Technique.Shake;
+        if (kinds.Any(k => k.Is("dairy") || Shaken.Any(k.IsA))) return Technique.Shake;
         return kinds.Any(k => k.Is("carbonated")) || lines.Any(l => l.Amount.Unit.Kind == UnitKind.TopUp) ? Technique.Build : Technique.Stir;
     }
 

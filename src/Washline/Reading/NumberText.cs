@@ -31,7 +31,7 @@ internal static class NumberText
         from over in Digits
         from slash in Character.In('/', '⁄', '∕')
         from under in Digits
-        select Value(over) / Value(under);
+        select Value(under) > 0 ? Value(over) / Value(under) : double.NaN;
 
     private static readonly TextParser<double> Fraction = Glyph.Try().Or(Slashed);
 

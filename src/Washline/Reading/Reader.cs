@@ -13,6 +13,7 @@ internal sealed partial class Reader(Kinds kinds)
     private readonly List<Accounted> account = [];
     private SpecDraft spec = new();
     private Key? section;
+    private bool sectionHasLines;
     private bool afterBlank;
 
     public Draft Read(IReadOnlyList<SourceLine> lines)
@@ -22,7 +23,7 @@ internal sealed partial class Reader(Kinds kinds)
             if (lines[i].IsBlank)
             {
                 afterBlank = true;
-                section = null;
+                if (sectionHasLines) section = null;
                 continue;
             }
 
@@ -47,15 +48,19 @@ internal sealed partial class Reader(Kinds kinds)
             return ReadAs.Divider;
         }
 
-        if (KeyLine.Of(text) is { } key && !(key.Key is null && Ingredient(line) is not null)) return Named(line, key);
-        if (section is { } of && of != Key.Ingredients) return Value(line, of, Bulletless(text), text.Trim());
-
         var ingredient = Ingredient(line);
         var beforeAnything = spec.Title.Length == 0 && !spec.HasIngredientLines;
+        if (KeyLine.Of(text) is { } key && !(key.Key is null && (ingredient is not null || beforeAnything && KeyLine.Near(key.Name) is null))) return Named(line, key);
+        if (section is { } of && of != Key.Ingredients)
+        {
+            sectionHasLines = true;
+            return Value(line, of, Bulletless(text), text.Trim());
+        }
+
         if (beforeAnything && (ingredient is null || !Sure(line, ingredient))) return Titled(line);
-        if (ingredient is not null) return Kept(line, ingredient);
+        if (ingredient is not null && !IsMethod(line, ingredient)) return Kept(line, ingredient);
         if (GarnishText.Of(Bulletless(text)) is { } garnish) return Value(line, Key.Garnish, garnish, text);
-        if (MethodText.Starts(Bulletless(text))) return Value(line, Key.Method, Bulletless(text), text);
+        if (MethodText.Starts(Bulletless(text)) || ingredient is not null) return Value(line, Key.Method, Bulletless(text), text);
         if (!spec.HasIngredientLines && By().Match(text) is { Success: true } by) return Value(line, Key.Maker, by.Groups[1].Value.Trim(), text);
         if (afterBlank && spec.HasIngredientLines && next is not null && text.Trim().Length <= LongestTitle && StartsIngredients(next))
         {
@@ -75,9 +80,19 @@ internal sealed partial class Reader(Kinds kinds)
     // A title may look like an amount (`3 Wise Men`); an ingredient is sure when its unit is written or its kind is known.
     private static bool Sure(SourceLine line, IngredientLine found)
     {
-        if (found.Line?.Kind is not null) return true;
-        var at = BulletEnd(line.Text);
-        return AmountText.Counted(line.Text, at) is { Unit: not null } && char.IsLetter(line.Text[at]) is false;
+        if (found.Line?.Kind is not null) return found.Amount.Start <= BulletEnd(line.Text) || line.Text.Any(char.IsDigit);
+        return found.Amount.Unit is not null && char.IsAsciiDigit(line.Text[found.Amount.Start]);
+    }
+
+    // A sentence of the method may hold an amount, or top up with what the list already has.
+    private bool IsMethod(SourceLine line, IngredientLine found)
+    {
+        var words = Bulletless(line.Text);
+        var bare = found.Amount.Start == found.Amount.NumberEnd && !char.IsDigit(line.Text[found.Amount.Start]);
+        if (found.Amount.Start > BulletEnd(line.Text)) return MethodText.Starts(words);
+        if (found.Line is not { } made || !bare) return false;
+        if (made.Kind is null && IceText.IsIce(made.Ingredient)) return true;
+        return spec.Method.Count > 0 && spec.Lines.Any(l => l.Kind is not null && l.Kind == made.Kind);
     }
 
     private ReadAs Titled(SourceLine line)
@@ -93,6 +108,13 @@ internal sealed partial class Reader(Kinds kinds)
         spec.HasIngredientLines = true;
         problems.AddRange(found.Problems);
         if (found.Line is null) return ReadAs.Problem;
+        if (found.Line.Kind is null && IceText.IsIce(found.Line.Ingredient))
+        {
+            problems.RemoveAll(p => p.Line == line.Number);
+            spec.Notes.Add(Bulletless(line.Text));
+            return ReadAs.Note;
+        }
+
         spec.Lines.Add(found.Line);
         return ReadAs.Ingredient;
     }
@@ -111,6 +133,7 @@ internal sealed partial class Reader(Kinds kinds)
         section = null;
         if (key.Value.Length > 0) return Value(line, known, key.Value, key.Value, key.At);
         section = known;
+        sectionHasLines = false;
         return ReadAs.Heading;
     }
 

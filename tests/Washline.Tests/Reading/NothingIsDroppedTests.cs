@@ -1,0 +1,68 @@
+using CsCheck;
+using Washline.Drinks;
+using Washline.Reading;
+
+namespace Washline.Tests.Reading;
+
+public class NothingIsDroppedTests
+{
+    private static readonly string[] Fragments =
+    [
+        "60 ml", "¾ oz", "1-1/2", "2–3 dashes", "of", "gin", "rye whiskey", "bourbn", "lime juice", "(50 %)", "(2:1)", "(", ")", "[", ",", ", fresh", ":", "method:",
+        "ice:", "glass:", "garnish:", "pass on:", "part:", "Note", "shake", "12 s", "Strain over ice", "top up", "to top", "soda", "juice of", "half a", "1/0", "1,000",
+        "999999999999999999999", "-", "---", "•", "1.", "#", "**", "\n", "\n\n", "\r\n", "\r", "\t", "\u00A0", "\0", "\uFEFF", "½", "%", "proof", "x", "–", "/", "🍸", "é", "\u2028", "scant", "a", "rinse",
+    ];
+
+    private static readonly Gen<string> Texts = Gen.OneOf<string>(
+        Gen.OneOf(Fragments).Array[0, 40].Select(parts => string.Join(' ', parts)),
+        Gen.OneOf(Fragments).Array[0, 40].Select(string.Concat),
+        Gen.String);
+
+    [Fact]
+    public void Every_line_of_any_text_is_accounted_for_word_by_word() => Texts.Sample(text =>
+    {
+        var draft = Draft.Read(text, Kinds.Catalogue);
+        var lines = text.TrimStart('\uFEFF').Replace("\r\n", "\n", StringComparison.Ordinal).Replace('\r', '\n').Split('\n');
+        foreach (var entry in draft.Account)
+        {
+            Assert.Equal(lines[entry.Line - 1].Trim(), entry.Text);
+            if (entry.ReadAs == ReadAs.Problem) Assert.Contains(draft.Problems, p => p.Line == entry.Line);
+        }
+
+        var accounted = draft.Account.Select(a => a.Line).ToHashSet();
+        for (var i = 0; i < lines.Length; i++)
+        {
+            if (lines[i].Any(char.IsLetterOrDigit)) Assert.Contains(i + 1, accounted);
+        }
+
+        Assert.All(draft.Problems, p => Assert.InRange(p.Column, 1, lines[p.Line - 1].Length + 1));
+    }, iter: 3000);
+
+    [Fact]
+    public void Whatever_was_read_is_written_the_same_way_twice() => Texts.Sample(text =>
+    {
+        foreach (var spec in Draft.Read("Test Drink\n" + text, Kinds.Catalogue).Specs)
+        {
+            var once = SpecText.Write(spec);
+            var again = Draft.Read(once, Kinds.Catalogue);
+            Assert.Equal(once, SpecText.Write(Assert.Single(again.Specs)));
+        }
+    }, iter: 3000);
+
+    [Fact]
+    public void A_thousand_lines_with_odd_blanks_and_line_ends_are_all_read()
+    {
+        var text = "\uFEFFLong Night\r\n" + string.Concat(Enumerable.Range(0, 999).Select(i => (i % 3) switch { 0 => "60\u00A0ml\tgin\r\n", 1 => "\0 20 ml lime juice\n", _ => "- 2 dashes aromatic bitters\r" }));
+        var draft = Draft.Read(text, Kinds.Catalogue);
+        Assert.Empty(draft.Problems);
+        Assert.Equal(999, Assert.Single(draft.Specs).Lines.Count);
+        Assert.Equal(1000, draft.Account.Count);
+    }
+
+    [Fact]
+    public void An_empty_text_is_no_drink_and_no_problem()
+    {
+        var draft = Draft.Read(" \n\t\r\n", Kinds.Catalogue);
+        Assert.Equal((0, 0, 0), (draft.Specs.Count, draft.Problems.Count, draft.Account.Count));
+    }
+}
