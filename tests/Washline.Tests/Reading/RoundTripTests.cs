@@ -68,7 +68,7 @@ public class RoundTripTests
         var draft = Draft.Read(SpecText.Write(spec), All);
         Assert.Equal(SpecWords.Of(spec), SpecWords.Of(Assert.Single(draft.Specs)));
         Assert.Empty(draft.Problems);
-    }, iter: 3000);
+    }, iter: 600);
 
     [Fact]
     public void An_amount_without_words_is_written_in_ours() => Measured.Sample(amount =>
