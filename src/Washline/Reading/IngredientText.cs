@@ -43,12 +43,22 @@ internal sealed partial class IngredientText(Kinds kinds)
             (amount, from, to) = (noted, at, comma);
             note = "";
         }
+        else if (InBrackets(line, brackets) is { } inside)
+        {
+            (amount, from, to) = (inside, at, comma);
+        }
         else
         {
             return null;
         }
 
         var name = Tidy(text[from..to]);
+
+        // `chilled, dry vermouth`: the comma stands inside the name.
+        if (note.Length > 0 && kinds.Find(name).Kind is null && kinds.Find($"{name} {note}") is { Kind: not null, Left: "" })
+        {
+            (name, note) = (Squeeze($"{name} {note}"), "");
+        }
 
         // `a line from the menu`: a spoken number alone makes no amount unless what follows is known.
         if (amount.Unit is null && char.IsLetter(text[amount.Start]) && kinds.Find(name).Kind is null && !byPiece.ContainsKey(Words.Singular(Words.Plain(name)))) return null;
@@ -60,7 +70,7 @@ internal sealed partial class IngredientText(Kinds kinds)
     {
         var problems = new List<Problem>();
         var text = brackets.Masked;
-        var written = amount.Written(text);
+        var written = amount.Written(text) is { Length: > 0 } words ? words : amount.Written(line.Text);
 
         if (brackets.Open >= 0) problems.Add(line.Problem(brackets.Open, "A bracket opens here and does not close.", "Write the closing bracket."));
         if (AmountProblem.Of(line, amount) is { } wrong) return new IngredientLine(null, amount, [.. problems, wrong]);
@@ -79,15 +89,15 @@ internal sealed partial class IngredientText(Kinds kinds)
             name = Tidy(name.Remove(inline.Index, inline.Length));
         }
 
-        if (SecondAmount(name) is { } second)
+        if ((SecondAmount(name) ?? InNote(note)) is { } second)
         {
             problems.Add(line.Problem(Math.Max(from, text.IndexOf(second, from, StringComparison.Ordinal)), $"“{second}” is a second amount in one line.",
                 "Write one amount, and every ingredient on a line of its own."));
         }
 
         var nameAt = At(text, name, from);
-        var (unit, kind, did, rest, words) = Named(line, text, amount, name, written, nameAt, problems);
-        (name, written) = (rest, words);
+        var (unit, kind, did, rest, whole) = Named(line, text, amount, name, written, nameAt, problems);
+        (name, written) = (rest, whole);
         var sugar = BracketText.InlineRatio(name) is { Success: true } ratio ? BracketText.Ratio(ratio.Value) : null;
         var optional = BracketText.IsOptional(note);
         if (optional) note = "";
@@ -186,6 +196,10 @@ internal sealed partial class IngredientText(Kinds kinds)
         return null;
     }
 
+    // `gin 60 ml, lime 30 ml`: the note is another ingredient.
+    private string? InNote(string note) =>
+        SecondAmount(" " + note) is { } second && kinds.Find(note.Replace(second, "", StringComparison.Ordinal)).Kind is not null ? second : null;
+
     private static int At(string text, string name, int from)
     {
         var first = name.Split(' ')[0];
@@ -209,6 +223,19 @@ internal sealed partial class IngredientText(Kinds kinds)
         ("honey-syrup", >= 2.5) => kinds.WithId("rich-honey-syrup") ?? kind,
         _ => kind,
     };
+
+    // `gin (60 ml)`
+    private static ScannedAmount? InBrackets(SourceLine line, BracketText brackets)
+    {
+        foreach (var inside in brackets.Words)
+        {
+            if (AmountText.Counted(line.Text, inside.At) is not { Unit: not null } counted || counted.End != inside.At + inside.Words.Length) continue;
+            brackets.Words.Remove(inside);
+            return counted;
+        }
+
+        return null;
+    }
 
     private static ScannedAmount? FromNote(string text, int at)
     {

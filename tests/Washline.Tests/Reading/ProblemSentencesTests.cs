@@ -26,6 +26,7 @@ public class ProblemSentencesTests
     [InlineData("60 ml gin (140 %)", "3:12", "A strength of 140 % is more than pure alcohol.", "Write a strength from 0 to 100 %.")]
     [InlineData("60 ml gin (50 %", "3:11", "A bracket opens here and does not close.", "Write the closing bracket.")]
     [InlineData("1 oz plus 1 tsp gin", "3:11", "“1 tsp” is a second amount in one line.", "Write one amount, and every ingredient on a line of its own.")]
+    [InlineData("gin 60 ml, lime 30 ml", "3:17", "“30 ml” is a second amount in one line.", "Write one amount, and every ingredient on a line of its own.")]
     [InlineData("a line from the menu", "3:1", "“a line from the menu” is no ingredient with an amount, and no method.", "Write an amount in front, or a name such as `method:` or `note:`; the line is kept as a note.")]
     [InlineData("Yield: 1 drink", "3:1", "“Yield” names nothing that a spec has.", "Write title, method, ice, glass, garnish, maker, where, known, pass on, part or note; the line is kept as a note.")]
     [InlineData("methd: shake", "3:1", "“methd” names nothing that a spec has. Did you mean method?", "Write title, method, ice, glass, garnish, maker, where, known, pass on, part or note; the line is kept as a note.")]
