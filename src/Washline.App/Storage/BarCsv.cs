@@ -1,5 +1,5 @@
-using CsvHelper;
 using System.Text;
+using CsvHelper;
 using Washline.Drinks;
 using Washline.Reading;
 
