@@ -1,5 +1,4 @@
 using System.CommandLine;
-using Washline.App.Demo;
 using Washline.App.Sheets;
 using Washline.App.Storage;
 using Washline.Drinks;
@@ -16,10 +15,10 @@ public static class DemoCommand
         var command = new Verb("demo", "Lays out a made-up household once, fits one of its specs, and says how to go on.", "washline demo", "washline fit \"Mai Tai\" --demo");
         command.SetAction(result =>
         {
-            var file = BarFile.Open(result.GetValue(Shared.BarOption) ?? MadeUpHousehold.Path);
-            var laid = MadeUpHousehold.LayOut(file);
+            var file = BarFile.Open(result.GetValue(Shared.BarOption) ?? Demo.Path);
+            var laid = Demo.LayOut(file);
             var bar = file.Load();
-            if (bar.Spec(MadeUpHousehold.Shown) is not { } spec)
+            if (bar.Spec(Demo.Shown) is not { } spec)
             {
                 return result.Problem($"{file.Path} holds somebody's own bar.", "Leave out --bar, and the made-up household gets a file of its own.");
             }

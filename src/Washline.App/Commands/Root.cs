@@ -19,6 +19,7 @@ public static class Root
             BarCommand.Make(),
             SpecsCommand.Make(),
             DemoCommand.Make(),
+            OpenCommand.Make(),
             CompletionCommand.Make(),
         };
         root.HelpName = "washline";

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using Washline.App.Demo;
 using Washline.App.Storage;
 using Washline.Drinks;
 using Washline.Reading;
@@ -42,14 +41,14 @@ public static class Shared
 
     /// <summary>The path of the bar file named, of the made-up household's, or of the usual one.</summary>
     public static string BarPath(this ParseResult result) =>
-        result.GetValue(BarOption) ?? (result.GetValue(DemoOption) ? MadeUpHousehold.Path : BarFile.UsualPath);
+        result.GetValue(BarOption) ?? (result.GetValue(DemoOption) ? Demo.Path : BarFile.UsualPath);
 
     /// <summary>The bar file; made when there is none. The made-up household is laid out when it is looked at first.</summary>
     /// <exception cref="Refusal">It is not a bar, or cannot be opened.</exception>
     public static BarFile OpenBar(this ParseResult result)
     {
         var file = BarFile.Open(result.BarPath());
-        if (result.GetValue(DemoOption)) MadeUpHousehold.LayOut(file);
+        if (result.GetValue(DemoOption)) Demo.LayOut(file);
         return file;
     }
 

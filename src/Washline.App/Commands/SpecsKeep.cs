@@ -29,7 +29,7 @@ internal static class SpecsKeep
         return command;
     }
 
-    private static IEnumerable<Problem> Titles(Draft draft)
+    internal static IEnumerable<Problem> Titles(Draft draft)
     {
         if (draft.Specs.Count == 0 && draft.Problems.Count == 0) yield return new Problem(1, 1, "There is no spec in it.", "Write the drink's name on a line of its own, its ingredients below.");
         if (draft.Problems.Count > 0) yield break;
@@ -38,7 +38,7 @@ internal static class SpecsKeep
             yield return new Problem(1, 1, $"Two specs are called {twice.First().Title}.", "Give one of them another title.");
     }
 
-    private static Bar Kept(Bar bar, IReadOnlyList<Spec> specs, bool replace, List<string> aside)
+    internal static Bar Kept(Bar bar, IReadOnlyList<Spec> specs, bool replace, List<string> aside)
     {
         foreach (var spec in specs)
         {

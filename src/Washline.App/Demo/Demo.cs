@@ -3,10 +3,10 @@ using Washline.App.Storage;
 using Washline.Drinks;
 using Washline.Reading;
 
-namespace Washline.App.Demo;
+namespace Washline.App;
 
 /// <summary>The made-up household that a newcomer looks at first: bottles, tools, glasses and specs of our own invention.</summary>
-public static class MadeUpHousehold
+public static class Demo
 {
     /// <summary>The spec that <c>demo</c> fits: it calls for a rum of 63 %, and the household has 40 %.</summary>
     public const string Shown = "Breakwater Sour";

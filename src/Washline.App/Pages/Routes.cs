@@ -1,0 +1,55 @@
+using Microsoft.AspNetCore.Components;
+using Microsoft.AspNetCore.Http.HttpResults;
+using Microsoft.AspNetCore.Mvc;
+
+namespace Washline.App.Pages;
+
+/// <summary>Every address of the site.</summary>
+internal static class Routes
+{
+    public static void Map(IEndpointRouteBuilder site, Shelf shelf)
+    {
+        site.MapGet("/", IResult () =>
+        {
+            var bar = shelf.Load();
+            return bar.IsEmpty ? Show<WelcomePage>([]) : Show<SpecsPage>(new() { ["Fits"] = bar.Specs.Select(s => shelf.Fit(s, bar)).ToList(), ["Bar"] = bar });
+        });
+        site.MapPost("/demo", ([FromForm] string? lay) =>
+        {
+            if (shelf.Load().IsEmpty) Demo.LayOut(shelf.File);
+            return To("/");
+        });
+        site.MapGet("/spec/{title}", IResult (string title, string? @as, string[]? pour) =>
+            Bench.Of(title, @as ?? "", pour ?? [], shelf) is { } bench ? Show<BenchPage>(new() { ["Bench"] = bench }) : Nowhere(title));
+        site.MapPost("/spec/{title}/keep", IResult (string title, [FromForm] string[] pour) =>
+        {
+            if (Bench.Of(title, "", pour, shelf)?.Kept is not { } kept) return Nowhere(title);
+            shelf.File.Change(bar => bar with { HousePours = [.. bar.HousePours.Where(p => !Bench.Same(p.Spec, kept.Spec)), kept] });
+            return To(BenchAddress.Of(kept.Spec, "kept"));
+        });
+        site.MapGet("/bar", () => Show<BarPage>(new() { ["Bar"] = shelf.Load() }));
+        site.MapGet("/read", () => Show<ReadPage>([]));
+        site.MapPost("/read", IResult ([FromForm] string? text, [FromForm] string? keep, [FromForm] string? replace) =>
+        {
+            var reading = new Pasted(text ?? "", shelf.Load());
+            if (keep is null || !reading.MayBeKept(replace is not null)) return Show<ReadPage>(new() { ["Reading"] = reading });
+            shelf.File.Change(reading.Into);
+            return To(BenchAddress.Of(reading.Draft.Specs[0].Title));
+        });
+        site.MapFallback(() => Results.NotFound());
+    }
+
+    /// <summary>A page with what it shows.</summary>
+    public static RazorComponentResult<T> Show<T>(Dictionary<string, object?> shown, int status = 200) where T : IComponent =>
+        new(shown) { StatusCode = status, PreventStreamingRendering = true };
+
+    private static RazorComponentResult<LostPage> Nowhere(string title) => Show<LostPage>(new()
+    {
+        ["Title"] = "Not Found",
+        ["What"] = $"No spec called “{title}” is kept here.",
+        ["Try"] = "It may have been renamed: look through the specs, or paste it in.",
+    }, 404);
+
+    // 303: whatever was posted, the next page is fetched.
+    private static SeeOther To(string address) => new SeeOther(address);
+}
