@@ -10,7 +10,7 @@ public static class IceDrawn
     private const double Above = 0.083; // share of floating ice above the surface, 1 − 0.917
     private const double CubeMm = 32;
     private const double CrushedMm = 8;
-    private const double Loose = 0.6; // share of a heap of crushed ice that is ice; judgement
+    private const double Loose = 0.54; // share of a heap of crushed ice that is ice; judgement
 
     /// <summary>The pieces, those at the back first, each a closed shape in mm as in <see cref="Point"/>.</summary>
     public static IReadOnlyList<IReadOnlyList<Point>> Pieces(WashLine wash, ServedIce ice)
@@ -22,6 +22,13 @@ public static class IceDrawn
             ServedIce.Crushed => Crushed(wash),
             _ => Cubes(wash),
         };
+    }
+
+    /// <summary>The cloud in the middle of a home-made cube, where the air of the water has been frozen in: the cube itself, drawn smaller.</summary>
+    public static IReadOnlyList<Point> Cloud(IReadOnlyList<Point> cube)
+    {
+        var (x, y) = (cube.Average(p => p.X), cube.Average(p => p.Y));
+        return [.. cube.Select(p => new Point(x + (p.X - x) * 0.5, y + (p.Y - y) * 0.5))];
     }
 
     private static double Surface(WashLine wash) => wash.Glass.DepthMm - wash.LevelMm;
@@ -43,7 +50,7 @@ public static class IceDrawn
             var (layer, place) = (i / row, i % row);
             var inFront = place < across;
             var centre = top + edge * (0.5 + layer * 1.03) + (inFront ? 0 : edge * 0.16) + Chance(i, 3) * 1.6;
-            var room = glass.RadiusMm(Math.Clamp(glass.DepthMm - centre - edge * 0.3, 0, glass.DepthMm)) - edge * 0.54;
+            var room = glass.RadiusMm(Math.Clamp(glass.DepthMm - centre - edge * 0.3, 0, glass.DepthMm)) - edge * 0.58;
             var share = across == 1 ? Chance(i, 1) * 0.8 : inFront ? 2.0 * place / (across - 1) - 1 : Chance(i, 2) * 0.3;
             var piece = Cube(Math.Max(0, room) * share, centre, edge, Chance(i, 5) * (across == 1 ? 16 : 9));
             if (inFront) pieces.Add(piece);

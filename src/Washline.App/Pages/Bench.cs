@@ -35,13 +35,13 @@ public sealed record Bench
     /// <param name="named">One of the named pours, or empty.</param>
     /// <param name="poured">Pours as <see cref="BenchAddress.Pour"/> writes them; they go before a named one.</param>
     /// <param name="shelf">The bar.</param>
-    internal static Bench? Of(string title, string named, IReadOnlyList<string> poured, Shelf shelf)
+    internal static Bench? Of(string title, string named, IReadOnlyList<string?> poured, Shelf shelf)
     {
         var bar = shelf.Load();
         if (bar.Spec(title) is not { } spec) return null;
         var fit = shelf.Fit(spec, bar);
         var others = Known(fit, bar.HousePours.FirstOrDefault(p => Same(p.Spec, spec.Title)));
-        var asked = poured.Count > 0 ? fit.Pour([.. poured.Select(p => BenchAddress.Read(p) ?? ("", 0))]) : null;
+        var asked = poured.Count > 0 ? fit.Pour([.. poured.Select(p => BenchAddress.Read(p ?? "") ?? ("", 0))]) : null;
         var now = asked ?? others.Where(o => Same(o.Name, named)).Select(o => o.Offer).FirstOrDefault() ?? fit.Closest;
         return new Bench
         {

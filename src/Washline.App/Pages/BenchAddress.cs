@@ -3,7 +3,7 @@ using System.Globalization;
 namespace Washline.App.Pages;
 
 /// <summary>The address of a bench: which spec, and what is poured for it.</summary>
-internal static class BenchAddress
+public static class BenchAddress
 {
     /// <summary>The bench as it opens, or with one of the named pours: straight, closest, simplest, kept.</summary>
     public static string Of(string title, string named = "") => $"/spec/{Uri.EscapeDataString(title)}{(named.Length > 0 ? "?as=" + named : "")}";

@@ -19,11 +19,11 @@ internal static class Routes
             if (shelf.Load().IsEmpty) Demo.LayOut(shelf.File);
             return To("/");
         });
-        site.MapGet("/spec/{title}", IResult (string title, string? @as, string[]? pour) =>
-            Bench.Of(title, @as ?? "", pour ?? [], shelf) is { } bench ? Show<BenchPage>(new() { ["Bench"] = bench }) : Nowhere(title));
-        site.MapPost("/spec/{title}/keep", IResult (string title, [FromForm] string[] pour) =>
+        site.MapGet("/spec/{title}", IResult (string title, HttpRequest asked) =>
+            Bench.Of(title, asked.Query["as"].ToString(), asked.Query["pour"], shelf) is { } bench ? Show<BenchPage>(new() { ["Bench"] = bench }) : Nowhere(title));
+        site.MapPost("/spec/{title}/keep", IResult (string title, IFormCollection form) =>
         {
-            if (Bench.Of(title, "", pour, shelf)?.Kept is not { } kept) return Nowhere(title);
+            if (Bench.Of(title, "", form["pour"], shelf)?.Kept is not { } kept) return Nowhere(title);
             shelf.File.Change(bar => bar with { HousePours = [.. bar.HousePours.Where(p => !Bench.Same(p.Spec, kept.Spec)), kept] });
             return To(BenchAddress.Of(kept.Spec, "kept"));
         });

@@ -23,7 +23,7 @@ public static class Site
     {
         var builder = WebApplication.CreateBuilder(new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory, ApplicationName = "washline" });
         builder.Configuration.Sources.Clear();
-        builder.Logging.ClearProviders();
+        builder.Logging.ClearProviders().SetMinimumLevel(LogLevel.Error).AddConsole(console => console.LogToStandardErrorThreshold = LogLevel.Trace);
         builder.WebHost.ConfigureKestrel(kestrel =>
         {
             kestrel.AddServerHeader = false;
@@ -38,6 +38,7 @@ public static class Site
         var site = builder.Build();
         site.UseHostFiltering();
         site.Use(Guarded);
+        site.UseExceptionHandler(failed => failed.Run(Failed));
         site.UseStatusCodePages(Astray);
         site.UseRouting();
         site.UseAntiforgery();
@@ -48,12 +49,28 @@ public static class Site
 
     private static Task Guarded(HttpContext context, RequestDelegate next)
     {
-        var headers = context.Response.Headers;
-        headers.ContentSecurityPolicy = ContentPolicy;
-        headers.XContentTypeOptions = "nosniff";
-        headers["Referrer-Policy"] = "same-origin";
-        headers["Cross-Origin-Opener-Policy"] = "same-origin";
+        // At the last moment, because a page about a failure begins with no headers at all.
+        context.Response.OnStarting(() =>
+        {
+            var headers = context.Response.Headers;
+            headers.ContentSecurityPolicy = ContentPolicy;
+            headers.XContentTypeOptions = "nosniff";
+            headers["Referrer-Policy"] = "same-origin";
+            headers["Cross-Origin-Opener-Policy"] = "same-origin";
+            return Task.CompletedTask;
+        });
         return next(context);
+    }
+
+    private static Task Failed(HttpContext context)
+    {
+        var refusal = context.Features.Get<IExceptionHandlerFeature>()?.Error as Refusal;
+        return Routes.Show<LostPage>(new()
+        {
+            ["Title"] = "Stopped",
+            ["What"] = refusal?.What ?? "The program met something it does not know how to go on from.",
+            ["Try"] = refusal?.Try ?? "Nothing was changed. What happened is written where the program was started.",
+        }, 500).ExecuteAsync(context);
     }
 
     private static Task Astray(StatusCodeContext context)
