@@ -74,7 +74,12 @@ internal sealed partial class IngredientText
         return of.Success ? at + of.Length : at;
     }
 
-    private static string Tidy(string text) => Squeeze(text.Trim(Between));
+    // A joining word left at the front is no part of the name: `of lime juice`, `x lime juice`.
+    private static string Tidy(string text)
+    {
+        var name = Squeeze(text.Trim(Between));
+        return Joined().Match(name) is { Success: true } joined ? Tidy(name[joined.Length..]) : name;
+    }
 
     private static string Squeeze(string text) => Blanks().Replace(text, " ").Trim();
 }

@@ -200,6 +200,9 @@ internal sealed partial class IngredientText(Kinds kinds)
     [GeneratedRegex(@"\G(?:(?:to|for)\s+rins(?:e|ing)(?:\s+the\s+glass)?|rinse)$", RegexOptions.IgnoreCase)]
     private static partial Regex NoteRinse();
 
+    [GeneratedRegex(@"^(?:of|x)\s+(?=\S)", RegexOptions.IgnoreCase)]
+    private static partial Regex Joined();
+
     [GeneratedRegex(@"\s+")]
     private static partial Regex Blanks();
 }
