@@ -21,14 +21,13 @@ public sealed class Chromium : IAsyncLifetime
     }
 
     /// <summary>A page in a browser of its own.</summary>
-    public async Task<IPage> Page(OpenHouse house, bool script = true, bool dark = false, int width = 1280, int height = 900)
+    public async Task<IPage> Page(OpenHouse house, bool script = true, int width = 1280, int height = 900)
     {
         if (browser is null) Assert.Skip("There is no Chromium here; install Debian's chromium to run the browser tests.");
         var context = await browser.NewContextAsync(new BrowserNewContextOptions
         {
             BaseURL = house.Address,
             JavaScriptEnabled = script,
-            ColorScheme = dark ? ColorScheme.Dark : ColorScheme.Light,
             ViewportSize = new ViewportSize { Width = width, Height = height },
             ReducedMotion = ReducedMotion.Reduce,
         });

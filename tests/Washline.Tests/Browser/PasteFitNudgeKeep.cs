@@ -39,7 +39,9 @@ public sealed class PasteFitNudgeKeep(Chromium chromium)
         var (before, verdict) = (await amount.InnerTextAsync(), await page.Locator(".verdict").InnerTextAsync());
         await page.GetByRole(AriaRole.Link, new() { Name = "more lemon juice" }).ClickAsync();
         await Assertions.Expect(amount).Not.ToHaveTextAsync(before);
+        var once = await amount.InnerTextAsync();
         await page.GetByRole(AriaRole.Link, new() { Name = "more lemon juice" }).ClickAsync();
+        await Assertions.Expect(amount).Not.ToHaveTextAsync(once);
         await Assertions.Expect(page.Locator(".verdict")).Not.ToHaveTextAsync(verdict);
         Assert.Contains("?pour=", page.Url, StringComparison.Ordinal);
         if (script) await Assertions.Expect(page.GetByRole(AriaRole.Link, new() { Name = "more lemon juice" })).ToBeFocusedAsync();
