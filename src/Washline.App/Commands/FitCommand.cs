@@ -19,12 +19,9 @@ public static class FitCommand
         {
             var bar = options.Over(result.LookIntoBar(), result);
             var read = SpecSource.Of(result, result.GetRequiredValue(source), bar);
-            foreach (var spec in read.Specs)
-            {
-                var fit = Fit.Find(spec, bar, Kinds.Catalogue);
-                result.Output().WriteLine(result.Json() ? DrinkJson.Of(fit, bar.Settings.Country) : FitSheet.Of(fit, bar.Settings.Country));
-            }
-
+            var fits = read.Specs.Select(spec => Fit.Find(spec, bar, Kinds.Catalogue)).ToList();
+            if (result.Json()) result.Output().WriteLine(DrinkJson.Of(fits, bar.Settings.Country));
+            else fits.ForEach(fit => result.Output().WriteLine(FitSheet.Of(fit, bar.Settings.Country)));
             return read.Problems.Count == 0 ? 0 : result.Problems(read.File, read.Problems);
         });
         return command;

@@ -18,12 +18,9 @@ public static class PourCommand
         {
             var bar = options.Over(result.LookIntoBar(), result);
             var read = SpecSource.Of(result, result.GetRequiredValue(source), bar);
-            foreach (var spec in read.Specs)
-            {
-                var drink = ServedDrink.Of(spec, bar.Settings.IceWet);
-                result.Output().WriteLine(result.Json() ? DrinkJson.Of(spec, drink, bar.Settings.Country, read.Problems) : PourSheet.Of(spec, drink, bar.Settings.Country));
-            }
-
+            var poured = read.Specs.Select(spec => (Spec: spec, Drink: ServedDrink.Of(spec, bar.Settings.IceWet))).ToList();
+            if (result.Json()) result.Output().WriteLine(DrinkJson.Of(poured, bar.Settings.Country, read.Problems));
+            else poured.ForEach(p => result.Output().WriteLine(PourSheet.Of(p.Spec, p.Drink, bar.Settings.Country)));
             return read.Problems.Count == 0 ? 0 : result.Problems(read.File, read.Problems);
         });
         return command;

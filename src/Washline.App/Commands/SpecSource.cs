@@ -19,7 +19,7 @@ internal sealed record SpecSource(IReadOnlyList<Spec> Specs, IReadOnlyList<Probl
     }
 
     /// <summary>Reads it. A file of that name goes before a kept title.</summary>
-    /// <exception cref="Refusal">There is neither such a file nor such a title.</exception>
+    /// <exception cref="Refusal">There is neither such a file nor such a title, or nothing is in it.</exception>
     public static SpecSource Of(ParseResult result, string source, Bar bar)
     {
         if (source != "-" && !System.IO.File.Exists(source))
@@ -29,6 +29,8 @@ internal sealed record SpecSource(IReadOnlyList<Spec> Specs, IReadOnlyList<Probl
         }
 
         var draft = Draft.Read(result.TextOf(source), Kinds.Catalogue);
+        if (draft.Specs.Count + draft.Problems.Count == 0)
+            throw new Refusal($"No spec was found in {Shared.NameOf(source)}.", "Write the drink's name on a line of its own, and one ingredient a line below it.");
         return new SpecSource(draft.Specs, draft.Problems, source);
     }
 }

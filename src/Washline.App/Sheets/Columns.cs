@@ -19,6 +19,7 @@ internal sealed class Columns(params int[] right)
     /// <summary>The rows, each indented by that many blanks.</summary>
     public string Text(int indent = 2)
     {
+        if (rows.Count == 0) return "";
         var count = rows.Max(r => r.Length);
         var widths = Enumerable.Range(0, count).Select(i => rows.Max(r => i < r.Length ? Width(r[i]) : 0)).ToArray();
         var text = new StringBuilder();

@@ -12,29 +12,37 @@ public static class DrinkJson
 {
     private static readonly JsonSerializerOptions Form = new() { WriteIndented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
-    /// <summary>The answer of <c>pour</c>.</summary>
-    public static string Of(Spec spec, ServedDrink drink, string country, IReadOnlyList<Problem> problems)
+    /// <summary>The answer of <c>pour</c>: an object for one spec, an array for any other number of them.</summary>
+    public static string Of(IReadOnlyList<(Spec Spec, ServedDrink Drink)> poured, string country, IReadOnlyList<Problem> problems) =>
+        OneOrMore(poured.Select(p => Of(p.Spec, p.Drink, country, problems)));
+
+    /// <summary>The answer of <c>fit</c>: an object for one spec, an array for any other number of them.</summary>
+    public static string Of(IReadOnlyList<Fit> fits, string country) => OneOrMore(fits.Select(fit => Node(fit, country)));
+
+    /// <summary>The answer of <c>fit</c> for one spec.</summary>
+    public static string Of(Fit fit, string country) => Text(Node(fit, country));
+
+    private static JsonObject Of(Spec spec, ServedDrink drink, string country, IReadOnlyList<Problem> problems)
     {
         var built = Sip(drink.Built);
         built.Remove("temperatureC");
-        return Text(new JsonObject
+        return new JsonObject
         {
             ["spec"] = spec.Title,
             ["built"] = built,
             ["served"] = Served(drink),
-            ["low"] = Sip(drink.Low),
-            ["high"] = Sip(drink.High),
+            ["low"] = Served(drink.Low, drink.Melt.Low, drink.Dilution.Low),
+            ["high"] = Served(drink.High, drink.Melt.High, drink.Dilution.High),
             ["swings"] = Array(drink.Swings.Select(s => new JsonObject { ["input"] = s.Input, ["attribute"] = s.Attribute, ["jnd"] = Round(s.Jnd) })),
             ["washLine"] = WashLine(drink.WashLine),
             ["standardDrinks"] = Standard(drink, country),
             ["allergens"] = Array(Cautions.Allergens(drink.Pours).Select(a => JsonValue.Create(a))),
             ["cautions"] = Array(Cautions.Of(drink.Pours, drink.Service.Technique).Append(Cautions.First).Select(c => JsonValue.Create(c))),
             ["problems"] = Problems(problems),
-        });
+        };
     }
 
-    /// <summary>The answer of <c>fit</c>.</summary>
-    public static string Of(Fit fit, string country)
+    private static JsonObject Node(Fit fit, string country)
     {
         var json = new JsonObject
         {
@@ -53,7 +61,7 @@ public static class DrinkJson
         };
         foreach (var (name, offer) in new[] { ("straight", fit.Straight), ("closest", fit.Closest), ("simplest", fit.Simplest) })
             if (offer is not null) json[name] = Of(offer, country);
-        return Text(json);
+        return json;
     }
 
     /// <summary>The answer of <c>read</c>.</summary>
@@ -125,11 +133,13 @@ public static class DrinkJson
         ["cautions"] = Array(Cautions.Of(offer.Drink.Pours, offer.Drink.Service.Technique).Append(Cautions.First).Select(c => JsonValue.Create(c))),
     };
 
-    private static JsonObject Served(ServedDrink drink)
+    private static JsonObject Served(ServedDrink drink) => Served(drink.Served, drink.MeltMl, drink.DilutionPercent);
+
+    private static JsonObject Served(Sip sip, double meltMl, double dilutionPercent)
     {
-        var json = Sip(drink.Served);
-        json["meltMl"] = Round(drink.MeltMl);
-        json["dilutionPercent"] = Round(drink.DilutionPercent);
+        var json = Sip(sip);
+        json["meltMl"] = Round(meltMl);
+        json["dilutionPercent"] = Round(dilutionPercent);
         return json;
     }
 
@@ -173,8 +183,11 @@ public static class DrinkJson
 
     private static JsonArray Array(IEnumerable<JsonNode?> items) => new([.. items]);
 
+    // One spec is an object; any other number of them is an array, so that the answer is one document whatever was read.
+    private static string OneOrMore(IEnumerable<JsonObject> answers) => answers.ToArray() is var all && all.Length == 1 ? Text(all[0]) : Text(new JsonArray([.. all]));
+
     // More digits than any of our models is good for, fewer than noise.
     private static double Round(double value) => Math.Round(value, 3) + 0.0;
 
-    private static string Text(JsonObject json) => json.ToJsonString(Form);
+    private static string Text(JsonNode json) => json.ToJsonString(Form);
 }

@@ -26,7 +26,7 @@ public static class FitSheet
                 if (other.Pour.Name != line.Pour.Name) head.Row("", $"  {name}: {Bottle(other.Pour)}");
         }
 
-        text.Append(head.Text()).AppendLine().AppendLine("  * not the maker's amount   ~ between the marks, by eye").AppendLine();
+        text.Append(head.Text()).Append(Say.NotCounted(fit.Spec, closest.Lines.Select(l => l.Line))).AppendLine().AppendLine("  * not the maker's amount   ~ between the marks, by eye").AppendLine();
         text.Append("  as meant: ").AppendLine(Say.How(fit.Target.Service)).Append("  at home:  ").AppendLine(Say.How(fit.Home.Service));
         foreach (var reason in fit.Home.Reasons) text.Append("  ").AppendLine(reason);
         text.AppendLine();

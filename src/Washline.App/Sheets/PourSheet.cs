@@ -13,7 +13,7 @@ public static class PourSheet
         text.AppendLine(spec.Title).AppendLine(Say.Credit(spec.Credit)).AppendLine();
         var lines = new Columns(1);
         foreach (var pour in drink.Pours) lines.Row($"{pour.Line?.Amount.Written} {pour.Name}".Trim(), Say.Poured(pour.Millilitres.Typical), Holds(pour));
-        text.Append(lines.Text()).AppendLine().Append("  ").AppendLine(Say.How(drink.Service)).AppendLine();
+        text.Append(lines.Text()).Append(Say.NotCounted(spec, drink.Pours)).AppendLine().Append("  ").AppendLine(Say.How(drink.Service)).AppendLine();
 
         var (built, served, low, high) = (drink.Built, drink.Served, drink.Low, drink.High);
         text.Append(new Columns(1, 2)

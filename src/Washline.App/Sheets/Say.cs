@@ -100,6 +100,22 @@ public static class Say
         return $"{Number(standard.Count(ethanolG), "0.0")} standard drinks ({standard.Country.ToUpperInvariant()}: {Number(standard.EthanolG, "0.##")} g of ethanol each, {standard.Publisher})";
     }
 
+    /// <summary>A line for every line of a spec that is not in the drink, because nobody knows what it is or how much.</summary>
+    public static string NotCounted(Spec spec, IEnumerable<Pour> pours) => NotCounted(spec, pours.Select(p => p.Line).OfType<Line>());
+
+    /// <summary>A line for every line of a spec that is not among those.</summary>
+    public static string NotCounted(Spec spec, IEnumerable<Line> counted)
+    {
+        var known = new HashSet<Line>(counted, ReferenceEqualityComparer.Instance);
+        return string.Concat(spec.Lines.Where(l => !known.Contains(l)).Select(l => $"  not counted: {l.Amount.Written} {l.Ingredient} ({Why(l)}){Environment.NewLine}"));
+        static string Why(Line line) => line.Kind is null ? "not in the catalogue" : line.Optional ? "optional, and not at home" : "nobody knows how much that is";
+    }
+
     /// <summary>A number with a true minus sign.</summary>
-    public static string Number(double value, string form) => value.ToString(form, CultureInfo.InvariantCulture).Replace('-', '−');
+    public static string Number(double value, string form)
+    {
+        var text = value.ToString(form, CultureInfo.InvariantCulture);
+        // What rounds to nothing has no sign.
+        return text.AsSpan().ContainsAnyInRange('1', '9') ? text.Replace('-', '−') : text.TrimStart('-');
+    }
 }

@@ -1,3 +1,4 @@
+using Washline.Measures;
 using Washline.Mixtures;
 
 namespace Washline.Drinks;
@@ -23,11 +24,17 @@ public sealed record ServedDrink
     /// <summary>The high end of each number, one by one.</summary>
     public required Sip High { get; init; }
 
+    /// <summary>Water from the ice, mL, with its band. Negative when very cold ice froze some of the drink.</summary>
+    public required Band Melt { get; init; }
+
+    /// <summary>Water from the ice in per cent of the volume that met it, with its band.</summary>
+    public required Band Dilution { get; init; }
+
     /// <summary>Water from the ice, mL.</summary>
-    public required double MeltMl { get; init; }
+    public double MeltMl => Melt.Typical;
 
     /// <summary>Water from the ice in per cent of the volume that met it.</summary>
-    public required double DilutionPercent { get; init; }
+    public double DilutionPercent => Dilution.Typical;
 
     /// <summary>What is uncertain, what moves the drink most first.</summary>
     public required IReadOnlyList<Swing> Swings { get; init; }
@@ -52,18 +59,18 @@ public sealed record ServedDrink
     public static ServedDrink Of(IReadOnlyList<Pour> pours, Service service)
     {
         var serving = Run(pours, service);
-        var spread = Spread.Of(pours, service, serving.Sip);
-        var met = service.Technique is Technique.Build or Technique.Swizzle ? serving.Built : Sum(pours, last: false);
+        var iced = Iced.Of(serving, Sum(pours, last: false), service);
+        var spread = Spread.Of(pours, service, iced);
         return new ServedDrink
         {
             Pours = pours,
             Service = service,
             Built = new Serving(serving.Built, serving.Built, 20, 0, 0).Sip,
             Served = serving.Sip,
-            Low = spread.Low,
-            High = spread.High,
-            MeltMl = serving.MeltG / 0.9982,
-            DilutionPercent = met.Mass <= 0 ? 0 : 100 * serving.MeltG / 0.9982 / met.Volume.Millilitres,
+            Low = spread.Low.Sip,
+            High = spread.High.Sip,
+            Melt = new Band(spread.Low.MeltMl, iced.MeltMl, spread.High.MeltMl),
+            Dilution = new Band(spread.Low.DilutionPercent, iced.DilutionPercent, spread.High.DilutionPercent),
             Swings = spread.Swings,
             WashLine = WashLine.Of(serving, service.Glass),
             EthanolG = serving.Served.Ethanol,

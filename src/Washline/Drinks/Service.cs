@@ -24,6 +24,9 @@ public sealed record Service(Technique Technique, double Seconds, ServedIce Serv
     /// <summary>Whether the ice it is made with goes into the glass and is drunk: blended, or shaken with crushed ice and poured all in.</summary>
     public bool DrunkWithIce => Technique == Technique.Blend || (Technique == Technique.Shake && CrushedInside);
 
+    /// <summary>Whether it meets its ice in the glass it is served in, and so does what is poured in last.</summary>
+    public bool InGlass => Technique is Technique.Build or Technique.Swizzle;
+
     /// <summary>The ice that so many grams of drink meet.</summary>
     /// <param name="grams">Grams of drink.</param>
     /// <param name="wet">Wet, or from the freezer.</param>
@@ -38,7 +41,7 @@ public sealed record Service(Technique Technique, double Seconds, ServedIce Serv
         {
             Technique.NoIce => new Ice(0, 32, celsius),
             _ when DrunkWithIce => new Ice(Math.Min(5000, 1.6 * grams), 8, celsius),
-            Technique.Build or Technique.Swizzle => new Ice(IceInGlass(), EdgeInGlass, celsius),
+            _ when InGlass => new Ice(IceInGlass(), EdgeInGlass, celsius),
             _ => new Ice(Math.Clamp(1.5 * grams, 200, 5000), 32, celsius),
         };
     }

@@ -32,7 +32,7 @@ public readonly record struct Serving(Mixture Built, Mixture Served, double Temp
         const double room = 20;
         var built = first + last;
         // In the glass everything meets the ice; from a shaker or mixing glass only what was in it.
-        var inGlass = service.Technique is Technique.Build or Technique.Swizzle;
+        var inGlass = service.InGlass;
         var chilledPart = inGlass ? built : first;
         var start = inGlass ? Chilled.Join(first, room, last, Service.FridgeC) : room;
         var ice = service.IceFor(chilledPart.Mass, wet);

@@ -12,26 +12,26 @@ internal sealed class Spread
 {
     private const double WorthNaming = 0.15; // JND; below that nobody would taste for it
 
-    private readonly double[] down = new double[6];
-    private readonly double[] up = new double[6];
-    private readonly Sip middle;
+    private readonly double[] down = new double[8];
+    private readonly double[] up = new double[8];
+    private readonly Iced middle;
     private readonly List<Swing> swings = [];
 
-    private Spread(Sip middle) => this.middle = middle;
+    private Spread(Iced middle) => this.middle = middle;
 
-    public Sip Low => Shift(down, -1);
+    public Iced Low => Shift(down, -1);
 
-    public Sip High => Shift(up, 1);
+    public Iced High => Shift(up, 1);
 
     public IReadOnlyList<Swing> Swings => [.. swings.Where(s => s.Jnd >= WorthNaming).OrderByDescending(s => s.Jnd).Take(6)];
 
-    public static Spread Of(IReadOnlyList<Pour> pours, Service service, Sip middle)
+    public static Spread Of(IReadOnlyList<Pour> pours, Service service, Iced middle)
     {
         var spread = new Spread(middle);
-        if (middle.VolumeMl <= 0) return spread;
+        if (middle.Sip.VolumeMl <= 0) return spread;
         var wet = service.IceWet ?? true;
-        Sip Served(IReadOnlyList<Pour> changed, double seconds, bool ice) =>
-            Serving.Of(ServedDrink.Sum(changed, false), ServedDrink.Sum(changed, true), service, ice, seconds).Sip;
+        Iced Served(IReadOnlyList<Pour> changed, double seconds, bool ice) =>
+            Iced.Of(ServedDrink.Sum(changed, false), ServedDrink.Sum(changed, true), service, ice, seconds);
 
         for (var i = 0; i < pours.Count; i++)
         {
@@ -39,7 +39,7 @@ internal sealed class Spread
             void Try(string what, Band band, Func<double, Pour> change)
             {
                 if (band.IsExact) return;
-                Sip At(double value) => Served([.. pours.Take(i), change(value), .. pours.Skip(i + 1)], service.Seconds, wet);
+                Iced At(double value) => Served([.. pours.Take(i), change(value), .. pours.Skip(i + 1)], service.Seconds, wet);
                 spread.Add($"{pour.Kind.Name}, {what}", At(band.Low), At(band.High));
             }
 
@@ -56,7 +56,7 @@ internal sealed class Spread
         }
 
         if (service.IceWet is null) spread.Add("ice, wet or straight from the freezer", Served(pours, service.Seconds, false), middle);
-        spread.AddModel(service.Technique, ServedDrink.Sum(pours, last: false).Volume.Millilitres);
+        spread.AddModel(service.Technique, middle.MetMl);
         return spread;
     }
 
@@ -77,24 +77,27 @@ internal sealed class Spread
             _ => (0.12, 3.0),
         };
         var water = dilution * metMl;
-        Sip Thinned(double ml, double dt)
+        Iced Thinned(double ml, double dt)
         {
-            var by = middle.VolumeMl / (middle.VolumeMl + ml);
-            return new Sip(middle.VolumeMl + ml, middle.StrengthPercent * by, middle.SugarGPerL * by, middle.SweetnessGPerL * by, middle.AcidGPerL * by, middle.TemperatureC + dt);
+            var sip = middle.Sip;
+            var by = sip.VolumeMl / (sip.VolumeMl + ml);
+            return new Iced(
+                new Sip(sip.VolumeMl + ml, sip.StrengthPercent * by, sip.SugarGPerL * by, sip.SweetnessGPerL * by, sip.AcidGPerL * by, sip.TemperatureC + dt),
+                middle.MeltMl + ml, middle.MetMl);
         }
 
-        Widen(Thinned(-Math.Min(water, middle.VolumeMl * 0.5), kelvin), Thinned(water, -kelvin));
+        Widen(Thinned(-Math.Min(water, middle.Sip.VolumeMl * 0.5), kelvin), Thinned(water, -kelvin));
     }
 
-    private void Add(string input, Sip a, Sip b)
+    private void Add(string input, Iced a, Iced b)
     {
         Widen(a, b);
-        var moves = a.To(b);
+        var moves = a.Sip.To(b.Sip);
         var (name, jnd) = moves.Largest;
         swings.Add(new Swing(input, name, Math.Abs(jnd) / 2));
     }
 
-    private void Widen(Sip a, Sip b)
+    private void Widen(Iced a, Iced b)
     {
         var m = Numbers(middle);
         var x = Numbers(a);
@@ -108,7 +111,7 @@ internal sealed class Spread
         }
     }
 
-    private Sip Shift(double[] squares, int sign)
+    private Iced Shift(double[] squares, int sign)
     {
         var m = Numbers(middle);
         for (var i = 0; i < m.Length; i++)
@@ -117,9 +120,12 @@ internal sealed class Spread
             if (i < 5) m[i] = Math.Max(0, m[i]);
         }
 
-        return new Sip(m[0], Math.Min(100, m[1]), m[2], m[3], m[4], m[5]);
+        return new Iced(new Sip(m[0], Math.Min(100, m[1]), m[2], m[3], m[4], m[5]), m[6], middle.MetMl) { DilutionPercent = m[7] };
     }
 
-    private static double[] Numbers(Sip sip) =>
-        [sip.VolumeMl, sip.StrengthPercent, sip.SugarGPerL, sip.SweetnessGPerL, sip.AcidGPerL, sip.TemperatureC];
+    private static double[] Numbers(Iced drink)
+    {
+        var sip = drink.Sip;
+        return [sip.VolumeMl, sip.StrengthPercent, sip.SugarGPerL, sip.SweetnessGPerL, sip.AcidGPerL, sip.TemperatureC, drink.MeltMl, drink.DilutionPercent];
+    }
 }

@@ -46,9 +46,12 @@ public sealed record Fit
         if (fit.OutOfReach.Count > 0 || fit.slots.Count == 0) return fit;
 
         var search = new Search(fit.slots, fit.Home.Service, fit.Target.Served);
-        var straight = fit.slots.Select(s => new Search.Choice(s.Options[0], s.Options[0].Makers)).ToArray();
-        var (closest, least) = search.Best(int.MaxValue);
-        if (search.Distance(straight) is var d && d < least) (closest, least) = (straight, d);
+        var (best, least) = search.Best(int.MaxValue);
+        var straight = search.Straight(out var shortOf) ?? best;
+        if (straight is null) return fit with { OutOfReach = [Slots.NotEnough(fit.slots[shortOf])] };
+        // The maker's amounts may lie off the grid where the grid had to be cut.
+        if (search.Distance(straight) is var d && (best is null || d < least)) (best, least) = (straight, d);
+        var closest = best;
         var simplest = closest;
         for (var changes = 0; changes < closest.Count(c => !c.Mark.IsMakers); changes++)
         {

@@ -16,10 +16,11 @@ internal static class Slots
         var shelf = ShelfItem.Of(bar, kinds);
         var slots = new List<Slot>();
         var missing = new List<OutOfReach>();
+        var lines = spec.Lines.ToList();
         foreach (var asked in target.Pours)
         {
             var line = asked.Line!;
-            var i = spec.Lines.ToList().IndexOf(line);
+            var i = lines.FindIndex(l => ReferenceEquals(l, line));
             var ranked = shelf
                 .Select(item => (Item: item, StandIn: StandIns.Between(asked.Kind, item.Kind)))
                 .OrderBy(r => r.StandIn.Jnd)
@@ -68,6 +69,17 @@ internal static class Slots
             : asked.Acid.Typical >= 20 ? Of(asked.Acid.Typical, bottle.Acid.Typical) : 1;
     }
 
+    /// <summary>A line for which nothing is left once the lines before it are poured from the same bottle.</summary>
+    public static OutOfReach NotEnough(Slot slot)
+    {
+        var nearest = slot.Options[0];
+        return new OutOfReach(slot.Index, slot.Line.Ingredient,
+            FormattableString.Invariant($"Other lines take what is left of {nearest.Item.Name} ({nearest.Item.LeftMl:0} mL); {slot.AskedMl:0.#} mL are asked for."),
+            nearest.Item.Name, nearest.StandInJnd, Buy(slot.Line, slot.Asked));
+    }
+
+    private static string Buy(Line line, Pour asked) => line.Strength is { } s ? $"{asked.Kind.Name} of {s}" : asked.Kind.Name;
+
     private static OutOfReach Missing(int i, Line line, Pour asked, List<(ShelfItem Item, (double Jnd, string Reason) StandIn)> ranked)
     {
         var (nearest, standIn) = ranked.FirstOrDefault();
@@ -75,7 +87,6 @@ internal static class Slots
         var reason = nearest is null || standIn.Jnd >= StandIns.Farthest ? $"Nothing at home is near {asked.Kind.Name}."
             : few ? FormattableString.Invariant($"Only {nearest.LeftMl:0} mL of {nearest.Name} are left; {asked.Millilitres.Typical:0.#} mL are asked for.")
             : FormattableString.Invariant($"{nearest.Name} is the nearest at home, and too far from {asked.Kind.Name} ({standIn.Jnd:0.0} JND): it would be another drink.");
-        var strength = line.Strength is { } s ? $" of {s}" : "";
-        return new OutOfReach(i, line.Ingredient, reason, standIn.Jnd >= StandIns.Farthest ? null : nearest?.Name, standIn.Jnd, $"{asked.Kind.Name}{strength}");
+        return new OutOfReach(i, line.Ingredient, reason, standIn.Jnd >= StandIns.Farthest ? null : nearest?.Name, standIn.Jnd, Buy(line, asked));
     }
 }

@@ -1,0 +1,130 @@
+using Washline.Tests.Storage;
+
+namespace Washline.Tests.Commands;
+
+public sealed class PourFitReadCommands : IDisposable
+{
+    private readonly TempHome home = new();
+
+    public PourFitReadCommands() => Assert.Equal(0, home.Run("demo").Exit);
+
+    public void Dispose() => home.Dispose();
+
+    [Theory]
+    [InlineData("Breakwater Sour", "breakwater-sour")] // a rum of 63 % is called for
+    [InlineData("Kiln and Palm", "out-of-reach")]
+    [InlineData("Frozen Daiquiri", "no-blender")]
+    public void Fit_prints_its_sheet(string title, string name)
+    {
+        var answer = home.Run("fit", title);
+        Assert.Equal((0, ""), (answer.Exit, answer.Error));
+        Golden.Check("fit-" + name, answer.Out);
+    }
+
+    [Theory]
+    [InlineData("Whiskey Sour", "whiskey-sour")]
+    [InlineData("Tom Collins", "tom-collins")]
+    public void Pour_prints_its_sheet(string title, string name)
+    {
+        var answer = home.Run("pour", title);
+        Assert.Equal((0, ""), (answer.Exit, answer.Error));
+        Golden.Check("pour-" + name, answer.Out);
+    }
+
+    [Fact]
+    public void Read_prints_what_each_line_was_read_as()
+    {
+        var answer = home.Run("read", House.Path("src", "Washline.App", "Demo", "specs", "12-gasworks-swizzle.txt"));
+        Assert.Equal((0, ""), (answer.Exit, answer.Error));
+        Golden.Check("read-gasworks-swizzle", answer.Out);
+    }
+
+    [Fact]
+    public void Demo_prints_its_household_one_fit_and_how_to_go_on()
+    {
+        var second = home.Run("demo");
+        Assert.Equal((0, ""), (second.Exit, second.Error));
+        Golden.Check("demo", second.Out);
+        using var other = new TempHome();
+        Assert.StartsWith("A made-up household is laid out", other.Run("demo").Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Json_is_pinned_to_the_letter()
+    {
+        Golden.Check("pour-json", home.Run("pour", "Daiquiri", "--json").Out);
+        Golden.Check("fit-json", home.Run("fit", "Kiln and Palm", "--json").Out);
+    }
+
+    [Fact]
+    public void Problems_go_to_stderr_with_file_line_and_column_and_the_answer_is_given_all_the_same()
+    {
+        var file = home.Write("sour.txt", "Gin Sour\n\n60 ml gin\n30 ml glowing moon jelly\n20 ml simple syrup\n\nshake 12 s\n");
+        foreach (var command in new[] { "read", "pour", "fit" })
+        {
+            var answer = home.Run(command, file);
+            Assert.Equal(1, answer.Exit);
+            Assert.StartsWith($"{file}:4:7  ", answer.Error, StringComparison.Ordinal);
+            Assert.StartsWith("Gin Sour", answer.Out, StringComparison.Ordinal);
+        }
+
+        Assert.Contains("not counted: 30 ml glowing moon jelly (not in the catalogue)", home.Run("pour", file).Out, StringComparison.Ordinal);
+        Assert.Contains("not counted: 30 ml glowing moon jelly (not in the catalogue)", home.Run("fit", file).Out, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("pour")]
+    [InlineData("fit")]
+    public void What_is_not_there_is_said_and_ends_in_one(string command)
+    {
+        Assert.Equal(new Typed(1, "", "washline: No spec called 'Daquiri' is kept.  Did you mean 'Daiquiri' or 'Frozen Daiquiri'?\n"), home.Run(command, "Daquiri") with { Out = "" });
+        Assert.Equal(1, home.Run(command, home.Write("empty.txt", "\n")).Exit);
+        Assert.Contains("No spec was found in", home.Run(command, home.Path("empty.txt")).Error, StringComparison.Ordinal);
+        Assert.Equal(1, home.Run(command, home.Path("nowhere.txt")).Exit);
+    }
+
+    [Theory]
+    [InlineData("pour")]
+    [InlineData("fit")]
+    [InlineData("read")]
+    [InlineData("pour Daiquiri --ice lukewarm")]
+    [InlineData("fit Daiquiri --country zz")]
+    [InlineData("demo --bottles")]
+    public void A_command_line_nobody_knows_ends_in_two(string line)
+    {
+        var answer = home.Run(line.Split(' '));
+        Assert.Equal((2, ""), (answer.Exit, answer.Out));
+        Assert.Contains("--help'.", answer.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_ice_of_one_answer_is_said_beside_it()
+    {
+        var wet = home.Run("pour", "Daiquiri", "--ice", "wet").Out;
+        var cold = home.Run("pour", "Daiquiri", "--ice", "freezer", "--country", "uk").Out;
+        Assert.Contains("wet ice", wet, StringComparison.Ordinal);
+        Assert.Contains("ice from the freezer", cold, StringComparison.Ordinal);
+        Assert.Contains("(UK: 8 g of ethanol each", cold, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_is_piped_in_is_read_too()
+    {
+        var answer = Typed.RunWith("Gin Sour\n\n60 ml gin\n30 ml lemmon\n\nshake\n", "pour", "-", "--bar", home.Bar);
+        Assert.Equal(1, answer.Exit);
+        Assert.StartsWith("(input):4:", answer.Error, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("read")]
+    [InlineData("pour")]
+    [InlineData("fit")]
+    [InlineData("demo")]
+    public void Help_shows_how_it_is_typed(string command)
+    {
+        var answer = Typed.Run([.. command.Split(' ', StringSplitOptions.RemoveEmptyEntries), "--help"]);
+        Assert.Equal((0, ""), (answer.Exit, answer.Error));
+        Golden.Check(command.Length == 0 ? "help" : "help-" + command, string.Join('\n', answer.Out.Split('\n').Select(l => l.TrimEnd())));
+    }
+}

@@ -1,0 +1,67 @@
+using Washline.Drinks;
+using Washline.Fitting;
+using Washline.Measures;
+
+namespace Washline.Tests.Fitting;
+
+/// <summary>The search against every candidate of its grid, each computed in full.</summary>
+public class LeastDistance
+{
+    private const double Quarter = 0.25;
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(10_000)]
+    [InlineData(20_000)]
+    [InlineData(30_000)]
+    public void No_candidate_of_a_small_bar_is_nearer_than_the_closest_or_simpler_than_the_simplest(int seed)
+    {
+        foreach (var (spec, bar, fit) in SmallBars.Some(50, seed, largest: 1500)) Compare(fit, $"{Words(spec)} from {string.Join(", ", bar.Bottles.Select(b => $"{b.Kind} {b.Strength}"))}");
+    }
+
+    [Fact]
+    public void No_candidate_of_the_demo_specs_is_nearer_or_simpler_where_the_measure_is_coarse()
+    {
+        var coarse = DemoHome.Bar with { Measures = [new Measure("coarse", "ml", 10, 10, 60), new Measure("ounces", "oz", 0.5, 0.5, 2)] };
+        var compared = 0;
+        foreach (var spec in DemoHome.Specs)
+        {
+            var fit = Fit.Find(spec, coarse, Kinds.Catalogue);
+            if (fit.Closest is null || fit.Candidates > 20_000) continue;
+            Compare(fit, spec.Title);
+            compared++;
+        }
+
+        Assert.True(compared >= 9, $"Only {compared} of the demo specs have a grid small enough.");
+    }
+
+    [Fact]
+    public void A_bottle_that_two_lines_share_is_not_poured_twice()
+    {
+        var spec = DemoHome.Read("Two Citrus\n\n60 ml gin\n30 ml lime juice\n30 ml lemon juice\n20 ml simple syrup\n\nshake 12 s\n");
+        var lots = new Random(7);
+        Bottle Of(string id, double left) => SmallBars.Bottle(id, Kinds.Catalogue[id], lots) with { Left = Volume.FromMillilitres(left) };
+        Bar With(double limeMl) => Bar.Empty with { Bottles = [Of("gin", 500), Of("simple-syrup", 500), Of("lime-juice", limeMl)] };
+        var enough = Fit.Find(spec, With(60), Kinds.Catalogue);
+        Assert.Equal(60, enough.Straight!.Lines.Where(l => l.Pour.Name == "lime-juice").Sum(l => l.Mark.Millilitres), 1e-9);
+        var scarce = Fit.Find(spec, With(50), Kinds.Catalogue);
+        Assert.All([scarce.Straight!, scarce.Closest!, scarce.Simplest!], o => Assert.InRange(o.Lines.Where(l => l.Pour.Name == "lime-juice").Sum(l => l.Mark.Millilitres), 0, 50));
+        Compare(scarce, "two citrus, 50 mL of one");
+        var missing = Assert.Single(Fit.Find(spec, With(32), Kinds.Catalogue).OutOfReach);
+        Assert.Equal("Other lines take what is left of lime-juice (32 mL); 30 mL are asked for.", missing.Reason);
+    }
+
+    private static void Compare(Fit fit, string what)
+    {
+        var search = fit.SearchForTests();
+        var all = search.All().Select(c => (Changes: c.Count(x => !x.Mark.IsMakers), D: search.Distance(c))).ToList();
+        var least = all.Min(c => c.D);
+        Assert.True(Math.Abs(least - fit.Closest!.DistanceJnd) < 1e-8, $"{what}: {fit.Closest.DistanceJnd} was found, {least} is there.");
+        var fewest = all.Where(c => c.D <= least + Quarter).Min(c => c.Changes);
+        Assert.True(fewest == fit.Simplest!.ChangedLines, $"{what}: {fit.Simplest.ChangedLines} changes were found, {fewest} are enough.");
+        Assert.True(fit.Simplest.DistanceJnd <= least + Quarter + 1e-8, what);
+        Assert.Equal(all.Where(c => c.Changes <= fewest).Min(c => c.D), fit.Simplest.DistanceJnd, 1e-8);
+    }
+
+    private static string Words(Spec spec) => $"{string.Join(", ", spec.Lines.Select(l => $"{l.Amount.Written} {l.Ingredient} {l.Strength}"))}; {spec.Method.Technique}, {spec.Ice}";
+}
