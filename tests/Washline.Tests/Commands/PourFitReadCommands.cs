@@ -77,7 +77,7 @@ public sealed class PourFitReadCommands : IDisposable
     [InlineData("fit")]
     public void What_is_not_there_is_said_and_ends_in_one(string command)
     {
-        Assert.Equal(new Typed(1, "", "washline: No spec called 'Daquiri' is kept.  Did you mean 'Daiquiri' or 'Frozen Daiquiri'?\n"), home.Run(command, "Daquiri") with { Out = "" });
+        Assert.Equal(new Typed(1, "", "washline: No spec called 'Daiquri' is kept.  Did you mean 'Daiquiri' or 'Frozen Daiquiri'?\n"), home.Run(command, "Daiquri") with { Out = "" });
         Assert.Equal(1, home.Run(command, home.Write("empty.txt", "\n")).Exit);
         Assert.Contains("No spec was found in", home.Run(command, home.Path("empty.txt")).Error, StringComparison.Ordinal);
         Assert.Equal(1, home.Run(command, home.Path("nowhere.txt")).Exit);

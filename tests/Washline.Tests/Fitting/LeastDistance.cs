@@ -45,6 +45,7 @@ public class LeastDistance
         var enough = Fit.Find(spec, With(60), Kinds.Catalogue);
         Assert.Equal(60, enough.Straight!.Lines.Where(l => l.Pour.Name == "lime-juice").Sum(l => l.Mark.Millilitres), 1e-9);
         var scarce = Fit.Find(spec, With(50), Kinds.Catalogue);
+        Assert.Empty(scarce.OutOfReach.Select(o => o.Reason));
         Assert.All([scarce.Straight!, scarce.Closest!, scarce.Simplest!], o => Assert.InRange(o.Lines.Where(l => l.Pour.Name == "lime-juice").Sum(l => l.Mark.Millilitres), 0, 50));
         Compare(scarce, "two citrus, 50 mL of one");
         var missing = Assert.Single(Fit.Find(spec, With(32), Kinds.Catalogue).OutOfReach);
