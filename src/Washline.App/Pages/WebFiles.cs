@@ -3,12 +3,13 @@ using System.Security.Cryptography;
 
 namespace Washline.App.Pages;
 
-/// <summary>The style sheet and the framework's script: inside the program, so that they are there wherever it is started.</summary>
+/// <summary>The style sheets and the framework's script: inside the program, so that they are there wherever it is started.</summary>
 internal static class WebFiles
 {
     private static readonly Dictionary<string, byte[]> Files = new()
     {
         ["washline.css"] = Bytes("washline.css"),
+        ["bench.css"] = Bytes("bench.css"),
         ["blazor.web.js"] = Bytes("blazor.web.js"),
     };
 

@@ -52,7 +52,7 @@ public static class FitSheet
         Notice("flavour", o => o.Lines.Select(l => l.FlavourJnd).MaxBy(Math.Abs));
         Notice("stand-ins", o => Math.Sqrt(o.Lines.Sum(l => l.StandInJnd * l.StandInJnd)));
         numbers.Row(["together, D", "", .. offers.Select(o => Say.Number(o.DistanceJnd, "0.0"))]);
-        numbers.Row(["", "", .. offers.Select(o => o.Verdict)]);
+        numbers.Row(["", "", .. offers.Select(o => Say.Verdict(o.Verdict))]);
         text.Append(numbers.Text()).AppendLine();
 
         foreach (var (name, offer) in new[] { ("straight", straight), ("closest", closest), ("simplest", simplest) })
@@ -70,7 +70,7 @@ public static class FitSheet
     {
         var (words, jnd) = offer.Most;
         var most = offer.DistanceJnd < 0.05 ? "" : $"; mostly {words} ({Say.Number(Math.Abs(jnd), "0.0")} JND)";
-        return $"{offer.Verdict}, {Say.Jnd(offer.DistanceJnd)} from the drink as meant{most}.";
+        return $"{Say.Verdict(offer.Verdict)}, {Say.Jnd(offer.DistanceJnd)} from the drink as meant{most}.";
     }
 
     private static StringBuilder OutOfReach(StringBuilder text, Fit fit)

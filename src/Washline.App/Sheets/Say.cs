@@ -78,6 +78,9 @@ public static class Say
         _ => service.Technique is Mixtures.Technique.Blend or Mixtures.Technique.Swizzle ? "" : "no ice in the glass",
     };
 
+    /// <summary>The verdict as it is said alone: <c>clear</c> is a word for a difference.</summary>
+    public static string Verdict(string verdict) => verdict == "clear" ? "clearly different" : verdict;
+
     /// <summary>Where the drink stands in its glass.</summary>
     public static string WashLine(WashLine line) => line.Overflows
         ? $"overflows: {Ml(line.OverMl)} more than the {line.Glass.Name} holds ({Ml(line.Glass.CapacityMl)})"

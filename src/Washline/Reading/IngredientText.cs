@@ -157,7 +157,8 @@ internal sealed partial class IngredientText(Kinds kinds)
             if (kind is not null) return (Units.Piece, kind, null, rest, Through(text, amount, nameAt, first.Groups[1].Length, written));
         }
 
-        if (whole.Kind is { Piece: not null }) return (Units.Piece, whole.Kind, null, name, written);
+        var slip = FirstWord().Match(name) is { Success: true } start && start.Groups[2].Length > 0 && Units.Near(start.Groups[1].Value) is not null && !IsWordOf(whole, start.Groups[1].Value);
+        if (whole.Kind is { Piece: not null } && !slip) return (Units.Piece, whole.Kind, null, name, written);
         if (byPiece.GetValueOrDefault(Words.Singular(Words.Plain(name))) is [var counted, ..]) return (Units.Piece, counted, null, name, written);
         if (amount.Unit is not null) return (amount.Unit, whole.Kind, whole.DidYouMean, name, written);
 
