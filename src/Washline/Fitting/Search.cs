@@ -38,7 +38,7 @@ internal sealed class Search
         mostMl = 2 * most + 2 * service.IceFor(most, wet: true).Grams;
         var makers = grid.Select(Grid.Makers).ToArray();
         guess = new MeltGuess(Sum(makers, false), Sum(makers, true), service);
-        start = Fits(makers, makers.Length) ? Distance(makers) : double.PositiveInfinity;
+        start = AllFit(makers) ? Distance(makers) : double.PositiveInfinity;
         apart = Apart(makers);
     }
 
@@ -104,7 +104,7 @@ internal sealed class Search
     {
         IEnumerable<Choice[]> found = [[]];
         foreach (var choices in grid) found = found.SelectMany(f => choices.Select(c => (Choice[])[.. f, c]));
-        return found.Where(f => Fits(f, f.Length));
+        return found.Where(AllFit);
     }
 
     /// <summary>D of those choices by the quick guess.</summary>
@@ -211,6 +211,8 @@ internal sealed class Search
         for (var i = 0; i < count; i++) sum += choices[i].Option.Item.Name == item.Name ? choices[i].Mark.Millilitres : 0;
         return sum <= item.LeftMl + 1e-6;
     }
+
+    private bool AllFit(Choice[] choices) => Enumerable.Range(1, choices.Length).All(n => Fits(choices, n));
 
     // Ties: fewer changes, then fewer amounts by eye.
     private static bool Easier(Choice[] a, Choice[] b)
