@@ -33,5 +33,5 @@ public class Servings
 
     /// <summary>Density of an ethanol–water mixture, the innermost formula.</summary>
     [Benchmark]
-    public double Density() => EthanolWater.Density(0.33, Temperature.Room).KilogramsPerCubicMetre;
+    public double Density() => EthanolWater.Density(drink.Built.StrengthPercent / 120, Temperature.Room).KilogramsPerCubicMetre;
 }

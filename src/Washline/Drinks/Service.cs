@@ -17,9 +17,12 @@ public sealed record Service(Technique Technique, double Seconds, ServedIce Serv
     /// <summary>Temperature of what is poured in last, °C: a bottle from the fridge. Common practice, no source.</summary>
     public const double FridgeC = 5;
 
+    /// <summary>The longest that drink and ice are followed, seconds; a drink left longer is taken as left so long.</summary>
+    public const double MostSeconds = 600;
+
     /// <summary>As the maker serves it, in that glass.</summary>
     public static Service Of(Spec spec, Glass glass, bool? iceWet) =>
-        new(spec.Method.Technique, spec.Method.UsualSeconds, spec.Ice, false, iceWet, glass);
+        new(spec.Method.Technique, Math.Clamp(spec.Method.UsualSeconds, 0, MostSeconds), spec.Ice, false, iceWet, glass);
 
     /// <summary>Whether the ice it is made with goes into the glass and is drunk: blended, or shaken with crushed ice and poured all in.</summary>
     public bool DrunkWithIce => Technique == Technique.Blend || (Technique == Technique.Shake && CrushedInside);

@@ -52,7 +52,7 @@ internal sealed class Spread
         if (service.Technique == Technique.NoIce) return spread;
         if (service.Technique != Technique.Blend)
         {
-            spread.Add(TimeWords(service.Technique), Served(pours, service.Seconds * 0.75, wet), Served(pours, service.Seconds * 1.25, wet));
+            spread.Add(TimeWords(service.Technique), Served(pours, service.Seconds * 0.75, wet), Served(pours, Math.Min(Service.MostSeconds, service.Seconds * 1.25), wet));
         }
 
         if (service.IceWet is null) spread.Add("ice, wet or straight from the freezer", Served(pours, service.Seconds, false), middle);

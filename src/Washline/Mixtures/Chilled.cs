@@ -9,6 +9,7 @@ public readonly record struct Chilled(Mixture Liquid, double TemperatureC, doubl
 {
     private const double MeltHeat = 333.7; // J/g at 0 °C
     private const double WaterCapacity = 4.2; // J/gK
+    private const double Coldest = -100; // °C; no drink freezes there, and a drop of one is not followed further
     private const double BlenderJ = 4000; // motor heat for one or two drinks; an estimate
     private const double JugJPerK = 150; // an estimate
 
@@ -48,14 +49,16 @@ public readonly record struct Chilled(Mixture Liquid, double TemperatureC, doubl
         for (var i = 0; i < steps; i++)
         {
             var dt = contact.StepSeconds;
-            var freezing = Freezing.PointCelsius(mixture.Ethanol, water + melt, mixture.Sugars.Sucrose, mono, mixture.Acid);
-            var flow = left <= 0 ? 0 : contact.RateWPerK * Math.Pow(left / solid, 2.0 / 3) * (t - freezing);
+            var freezing = Math.Max(Coldest, Freezing.PointCelsius(mixture.Ethanol, water + melt, mixture.Sugars.Sucrose, mono, mixture.Acid));
+            // A few drops take up so little heat that a step must not carry them past the ice or the vessel.
+            var most = 0.25 * (WaterCapacity * (water + melt) + 2.4 * mixture.Ethanol + 1.2 * solids) / dt;
+            var flow = left <= 0 ? 0 : Math.Min(most, contact.RateWPerK) * Math.Pow(left / solid, 2.0 / 3) * (t - freezing);
             var capacity = 2.10 + 0.0072 * core;
             var toCore = left * capacity * (freezing - core) / ice.CoreSeconds;
             var heat = MeltHeat + WaterCapacity * freezing - 2.10 * core - 0.0036 * core * core;
-            var melted = Math.Min(left, (flow - toCore) / heat * dt);
-            var intoVessel = contact.VesselJPerK * (t - vessel) / contact.VesselSeconds;
-            joules += (-flow - intoVessel + contact.LeakWPerK * (contact.RoomC - t)) * dt + WaterCapacity * freezing * melted;
+            var melted = Math.Clamp((flow - toCore) / heat * dt, -0.5 * (water + melt), left);
+            var intoVessel = Math.Min(most, contact.VesselJPerK / contact.VesselSeconds) * (t - vessel);
+            joules += (-flow - intoVessel + Math.Min(most, contact.LeakWPerK) * (contact.RoomC - t)) * dt + WaterCapacity * freezing * melted;
             vessel += (t - vessel) / contact.VesselSeconds * dt;
             if (left > 0) core += toCore / (left * capacity) * dt;
             left -= melted;
