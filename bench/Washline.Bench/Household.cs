@@ -1,4 +1,4 @@
-using Washline.App.Demo;
+using Washline.App;
 using Washline.App.Storage;
 using Washline.Drinks;
 using Washline.Reading;
@@ -14,7 +14,7 @@ internal static class Household
         try
         {
             var file = BarFile.Open(Path.Combine(folder.FullName, "bar.washline"));
-            MadeUpHousehold.LayOut(file);
+            Demo.LayOut(file);
             return file.Load();
         }
         finally
