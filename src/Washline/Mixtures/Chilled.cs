@@ -56,7 +56,7 @@ public readonly record struct Chilled(Mixture Liquid, double TemperatureC, doubl
             var capacity = 2.10 + 0.0072 * core;
             var toCore = left * capacity * (freezing - core) / ice.CoreSeconds;
             var heat = MeltHeat + WaterCapacity * freezing - 2.10 * core - 0.0036 * core * core;
-            var melted = Math.Clamp((flow - toCore) / heat * dt, -0.5 * (water + melt), left);
+            var melted = Math.Clamp((flow - toCore) / heat * dt, -0.05 * (water + melt), left);
             var intoVessel = Math.Min(most, contact.VesselJPerK / contact.VesselSeconds) * (t - vessel);
             joules += (-flow - intoVessel + Math.Min(most, contact.LeakWPerK) * (contact.RoomC - t)) * dt + WaterCapacity * freezing * melted;
             vessel += (t - vessel) / contact.VesselSeconds * dt;
