@@ -28,6 +28,12 @@ public static class WashlineProgram
             error.WriteLine($"washline: {refusal.What}  {refusal.Try}");
             return 1;
         }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            // Files are refused where they are opened; what is left is where the answer goes: a full disk, a closed pipe.
+            error.WriteLine($"washline: The answer could not be written: {e.Message}  Send it somewhere else, or make room, then run this again.");
+            return 1;
+        }
     }
 
     private static int Usage(ParseResult result, TextWriter error)

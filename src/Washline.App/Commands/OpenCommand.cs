@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.ComponentModel;
 using System.Diagnostics;
+using System.Globalization;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
 using Washline.App.Pages;
@@ -14,10 +15,13 @@ public static class OpenCommand
     public static Command Make()
     {
         var port = new Option<int>("--port") { Description = "The port to listen on, 1 to 65535; one that is not in use when left out.", HelpName = "N" };
-        port.Validators.Add(result =>
+        port.CustomParser = typed =>
         {
-            if (result.Tokens.Count == 1 && int.TryParse(result.Tokens[0].Value, out var n) && n is < 1 or > 65535) result.AddError($"A port is a number from 1 to 65535; it was {n}.");
-        });
+            var said = typed.Tokens.Count == 1 ? typed.Tokens[0].Value : "";
+            if (int.TryParse(said, NumberStyles.None, CultureInfo.InvariantCulture, out var n) && n is >= 1 and <= 65535) return n;
+            typed.AddError($"A port is a number from 1 to 65535; it was {said}.");
+            return 0;
+        };
         var quiet = new Option<bool>("--no-browser") { Description = "Only print the address; open no browser." };
         var command = new Verb("open", "Opens the bench in the browser: specs, the bench of one spec, the bar. Only this computer can see it.", "washline open", "washline open --port 8040 --no-browser") { port, quiet };
         command.SetAction(async (result, stop) =>

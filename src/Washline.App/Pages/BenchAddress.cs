@@ -12,6 +12,9 @@ public static class BenchAddress
     public static string Of(string title, IEnumerable<(string Bottle, double Millilitres)> pours) =>
         $"{Of(title)}?{string.Join('&', pours.Select(p => "pour=" + Uri.EscapeDataString(Pour(p.Bottle, p.Millilitres)).Replace("%20", "+", StringComparison.Ordinal)))}";
 
+    /// <summary>The title in an address, as it comes from the server: that leaves a slash, as in <c>50/50</c>, written <c>%2F</c>.</summary>
+    public static string Title(string inAddress) => inAddress.Replace("%2F", "/", StringComparison.OrdinalIgnoreCase);
+
     /// <summary>A bottle with an amount: <c>limes~22.5</c>.</summary>
     public static string Pour(string bottle, double ml) => FormattableString.Invariant($"{bottle}~{ml:0.##}");
 

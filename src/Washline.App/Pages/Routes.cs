@@ -12,7 +12,7 @@ internal static class Routes
         site.MapGet("/", IResult () =>
         {
             var bar = shelf.Load();
-            return bar.IsEmpty ? Show<WelcomePage>([]) : Show<SpecsPage>(new() { ["Fits"] = bar.Specs.Select(s => shelf.Fit(s, bar)).ToList(), ["Bar"] = bar });
+            return bar.IsEmpty ? Show<WelcomePage>([]) : Show<SpecsPage>(new() { ["Fits"] = bar.Specs.AsParallel().AsOrdered().Select(s => shelf.Fit(s, bar)).ToList(), ["Bar"] = bar });
         });
         site.MapPost("/demo", ([FromForm] string? lay) =>
         {
@@ -20,10 +20,10 @@ internal static class Routes
             return To("/");
         });
         site.MapGet("/spec/{title}", IResult (string title, HttpRequest asked) =>
-            Bench.Of(title, asked.Query["as"].ToString(), asked.Query["pour"], shelf) is { } bench ? Show<BenchPage>(new() { ["Bench"] = bench }) : Nowhere(title));
+            Bench.Of(BenchAddress.Title(title), asked.Query["as"].ToString(), asked.Query["pour"], shelf) is { } bench ? Show<BenchPage>(new() { ["Bench"] = bench }) : Nowhere(BenchAddress.Title(title)));
         site.MapPost("/spec/{title}/keep", IResult (string title, IFormCollection form) =>
         {
-            if (Bench.Of(title, "", form["pour"], shelf)?.Kept is not { } kept) return Nowhere(title);
+            if (Bench.Of(BenchAddress.Title(title), "", form["pour"], shelf)?.Kept is not { } kept) return Nowhere(BenchAddress.Title(title));
             shelf.File.Change(bar => bar with { HousePours = [.. bar.HousePours.Where(p => !Bench.Same(p.Spec, kept.Spec)), kept] });
             return To(BenchAddress.Of(kept.Spec, "kept"));
         });

@@ -1,16 +1,18 @@
 using System.Collections.Concurrent;
+using System.Runtime.CompilerServices;
 using Washline.App.Storage;
 using Washline.Drinks;
 using Washline.Fitting;
+using Washline.Reading;
 
 namespace Washline.App.Pages;
 
-/// <summary>The bar file with the fits already found for the bar as it stands; another bar forgets them.</summary>
+/// <summary>The bar file with the fits already found for the home as it stands; another home forgets them. Keeping a spec or a pour changes no home.</summary>
 /// <param name="file">The bar file.</param>
 internal sealed class Shelf(BarFile file)
 {
-    private ConcurrentDictionary<string, Fit> fits = new(StringComparer.OrdinalIgnoreCase);
-    private string known = "";
+    private readonly ConditionalWeakTable<Bar, Known> homes = [];
+    private volatile Known latest = new("");
 
     public BarFile File => file;
 
@@ -18,11 +20,20 @@ internal sealed class Shelf(BarFile file)
     public Bar Load()
     {
         var bar = file.Load();
-        var written = BarJson.Write(bar);
-        if (written != known) (fits, known) = (new(StringComparer.OrdinalIgnoreCase), written);
+        var home = BarJson.Write(bar with { Specs = [], HousePours = [] });
+        var known = latest;
+        if (home != known.Home) latest = known = new Known(home);
+        homes.Add(bar, known);
         return bar;
     }
 
-    /// <summary>The fit of a spec to that bar.</summary>
-    public Fit Fit(Spec spec, Bar bar) => fits.GetOrAdd(spec.Title, _ => Fitting.Fit.Find(spec, bar, Kinds.Catalogue));
+    /// <summary>The fit of a spec to a bar that was loaded here.</summary>
+    public Fit Fit(Spec spec, Bar bar) => homes.TryGetValue(bar, out var known)
+        ? known.Fits.GetOrAdd(SpecText.Write(spec), _ => Fitting.Fit.Find(spec, bar, Kinds.Catalogue))
+        : Fitting.Fit.Find(spec, bar, Kinds.Catalogue);
+
+    private sealed record Known(string Home)
+    {
+        public ConcurrentDictionary<string, Fit> Fits { get; } = new(StringComparer.Ordinal);
+    }
 }

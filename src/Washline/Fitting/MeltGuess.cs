@@ -84,15 +84,24 @@ internal sealed class MeltGuess
     private static (Mixture First, Mixture Last) Moved(Mixture first, Mixture last, int k, double step) =>
         k == 4 ? (first, last * Math.Exp(step)) : (Moved(first, k, step), last);
 
-    private static Mixture Moved(Mixture m, int k, double step) => k switch
+    private static Mixture Moved(Mixture m, int k, double step)
     {
-        0 => Shift(m, Math.Clamp(step * m.Mass, -m.Ethanol, m.Water * 0.9), (x, g) => x with { Ethanol = x.Ethanol + g, Water = x.Water - g }),
-        1 => Shift(m, Math.Clamp(step * m.Mass, -m.Sugars.Sucrose, m.Water * 0.9), (x, g) => x with { Sugars = x.Sugars with { Sucrose = x.Sugars.Sucrose + g }, Water = x.Water - g }),
-        2 => Shift(m, Math.Clamp(step * m.Mass, -m.Acid, m.Water * 0.9), (x, g) => x with { Acid = x.Acid + g, Water = x.Water - g }),
-        _ => m * Math.Exp(step),
-    };
-
-    private static Mixture Shift(Mixture m, double grams, Func<Mixture, double, Mixture> change) => change(m, grams);
+        double ForWater(double there) => Math.Clamp(step * m.Mass, -there, m.Water * 0.9);
+        switch (k)
+        {
+            case 0:
+                var ethanol = ForWater(m.Ethanol);
+                return m with { Ethanol = m.Ethanol + ethanol, Water = m.Water - ethanol };
+            case 1:
+                var sucrose = ForWater(m.Sugars.Sucrose);
+                return m with { Sugars = m.Sugars with { Sucrose = m.Sugars.Sucrose + sucrose }, Water = m.Water - sucrose };
+            case 2:
+                var acid = ForWater(m.Acid);
+                return m with { Acid = m.Acid + acid, Water = m.Water - acid };
+            default:
+                return m * Math.Exp(step);
+        }
+    }
 
     private (double Melt, double Celsius) Run(Mixture first, Mixture last, Service service)
     {

@@ -21,7 +21,8 @@ internal sealed record SourceLine(int Number, string Raw, string Text)
         for (var i = 0; i < plain.Length; i++)
         {
             var c = from[i];
-            plain[i] = char.IsControl(c) || char.IsWhiteSpace(c) || c is '\u200B' or '\u200C' or '\u200D' or '\u2060' or '\uFEFF' ? ' ' : c;
+            plain[i] = char.IsControl(c) || char.IsWhiteSpace(c) || c is '\u200B' or '\u200C' or '\u200D' or '\u2060' or '\uFEFF' or '\u200E' or '\u200F'
+                or (>= '\u202A' and <= '\u202E') or (>= '\u2066' and <= '\u2069') ? ' ' : c;
         }
     });
 }

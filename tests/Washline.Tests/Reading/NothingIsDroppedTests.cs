@@ -21,6 +21,13 @@ public class NothingIsDroppedTests
     private static readonly Gen<string> Few = Gen.OneOf(Fragments).Array[1, 5].Select(parts => string.Join(' ', parts));
 
     [Fact]
+    public void Letters_that_turn_the_writing_about_are_not_taken_over()
+    {
+        var spec = Assert.Single(Draft.Read("\u202EHarbour Sour\u2069\n2 oz \u202Elight rum\n", Kinds.Catalogue).Specs);
+        Assert.Equal(("Harbour Sour", "light rum"), (spec.Title, spec.Lines[0].Ingredient));
+    }
+
+    [Fact]
     public void Every_line_of_any_text_is_accounted_for_word_by_word() => Texts.Sample(text =>
     {
         var draft = Draft.Read(text, Kinds.Catalogue);

@@ -1,0 +1,66 @@
+using System.Net;
+using Washline.App.Pages;
+
+namespace Washline.Tests.Browser;
+
+public sealed class EveryAddressAnswers
+{
+    private static CancellationToken Stop => TestContext.Current.CancellationToken;
+
+    [Theory]
+    [InlineData("50/50 Sour")]
+    [InlineData("A+B & C #1 %41?")]
+    [InlineData("Two~Halves = One")]
+    [InlineData("Œuf à la 茶")]
+    public async Task A_spec_is_found_whatever_stands_in_its_title(string title)
+    {
+        await using var house = await OpenHouse.Open(demo: true);
+        house.File.Change(bar => bar with { Specs = [.. bar.Specs, bar.Spec("Daiquiri")! with { Title = title }] });
+        Assert.Contains($"<h1>{title}</h1>", WebUtility.HtmlDecode(await house.Get(BenchAddress.Of(title))), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("pour=")]
+    [InlineData("pour=Tin+Roof+white+rum~-5&pour=limes~NaN&pour=house+simple+syrup~1e308")]
+    [InlineData("pour=Tin+Roof+white+rum~5000&pour=limes~5000&pour=house+simple+syrup~5000")]
+    [InlineData("pour=Tin+Roof+white+rum~0&pour=limes~0&pour=house+simple+syrup~0")]
+    [InlineData("pour=a&pour=b&pour=c&pour=d&pour=e")]
+    [InlineData("as=nothing")]
+    [InlineData("pour=%ff~1&as=%00")]
+    public async Task Pours_that_nobody_can_pour_still_show_the_bench(string asked)
+    {
+        await using var house = await OpenHouse.Open(demo: true);
+        var page = await house.Get("/spec/Daiquiri?" + asked);
+        Assert.Contains("<h1>Daiquiri</h1>", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("NaN", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("∞", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_bottle_used_up_while_the_page_is_open_is_no_longer_poured()
+    {
+        await using var house = await OpenHouse.Open(demo: true);
+        Assert.Contains("Tin Roof white rum", await house.Get("/spec/Daiquiri"), StringComparison.Ordinal);
+        house.File.Change(bar => bar with { Bottles = [.. bar.Bottles.Where(b => b.Name != "Tin Roof white rum")] });
+        Assert.DoesNotContain("Tin Roof white rum", await house.Get("/spec/Daiquiri"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_spec_changed_while_the_page_is_open_is_fitted_anew()
+    {
+        await using var house = await OpenHouse.Open(demo: true);
+        var before = await house.Get("/spec/Daiquiri");
+        house.File.Change(bar => bar with { Specs = [.. bar.Specs.Select(s => s.Title == "Daiquiri" ? s with { Lines = bar.Spec("Negroni")!.Lines } : s)] });
+        Assert.DoesNotContain("red bitter aperitif", before, StringComparison.Ordinal);
+        Assert.Contains("red bitter aperitif", await house.Get("/spec/Daiquiri"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task There_is_nothing_at_an_address_outside_the_site()
+    {
+        await using var house = await OpenHouse.Open();
+        using var client = new HttpClient();
+        using var response = await client.GetAsync(new Uri(house.Address + "/%2e%2e%2f%2e%2e%2fetc%2fpasswd"), Stop);
+        Assert.Equal(HttpStatusCode.NotFound, response.StatusCode);
+    }
+}
