@@ -32,11 +32,17 @@ public sealed record Kind
     /// <summary>Share of its sugars that is fructose, 0 to 1.</summary>
     public double FructoseShare { get; init; }
 
-    /// <summary>Grams of fat, protein, salt and the like in a litre.</summary>
-    public double OtherG { get; init; }
+    /// <summary>The acids that titrate as one gram of citric acid, in the proportions of this kind, with the alkali bound to them.</summary>
+    public Acids AcidPerGram { get; init; } = Acids.OfCitric(1);
 
-    /// <summary>Millilitres a gram of them takes up.</summary>
-    public double OtherMlPerG { get; init; } = 0.75;
+    /// <summary>pH at its typical acid; none where no alkali is bound to the acid.</summary>
+    public double? PH { get; init; }
+
+    /// <summary>Where the split of its acids and its pH are from.</summary>
+    public string AcidSplitSource { get; init; } = "";
+
+    /// <summary>Grams of salt, fat, protein and pulp in a litre.</summary>
+    public Solids Solids { get; init; }
 
     /// <summary>Allergens, in the words of the lists of the EU and the US.</summary>
     public IReadOnlyList<string> Allergens { get; init; } = [];
@@ -85,10 +91,10 @@ public sealed record Kind
     public Composition? With(double? strengthPercent, double? sugarGPerL, double? acidGPerL)
     {
         var sugars = Sugars.Split(sugarGPerL ?? Sugar.Band.Typical, GlucoseShare, FructoseShare);
-        var acid = acidGPerL ?? Acid.Band.Typical;
+        var acids = AcidPerGram * (acidGPerL ?? Acid.Band.Typical);
         return Is("solid")
-            ? Composition.OfSolid(sugars, acid, OtherG)
-            : Composition.Of(Measures.Strength.FromPercent(strengthPercent ?? Strength.Band.Typical), sugars, acid, OtherG, OtherMlPerG);
+            ? Composition.OfSolid(sugars, acids, Solids)
+            : Composition.Of(Measures.Strength.FromPercent(strengthPercent ?? Strength.Band.Typical), sugars, acids, Solids);
     }
 
     /// <inheritdoc/>

@@ -14,9 +14,9 @@ public sealed class Kinds
 
     private static readonly Lazy<Kinds> Embedded = new(() =>
     {
-        using var stream = Assembly.GetExecutingAssembly().GetManifestResourceStream("kinds.csv")!;
-        using var reader = new StreamReader(stream);
-        return new Kinds(KindsTable.Read(reader));
+        using var kinds = Text("kinds.csv");
+        using var acidAndSalt = Text("acid-and-salt.csv");
+        return new Kinds(KindsTable.Read(kinds, acidAndSalt));
     });
 
     private readonly Dictionary<string, Kind> byId;
@@ -77,6 +77,8 @@ public sealed class Kinds
 
         return new KindMatch(null, "", Nearest(string.Join(' ', bare)));
     }
+
+    private static StreamReader Text(string name) => new(Assembly.GetExecutingAssembly().GetManifestResourceStream(name)!);
 
     private Kind? Exact(string plain) =>
         byWords.GetValueOrDefault(plain) ?? byWords.GetValueOrDefault(Words.Singular(plain));

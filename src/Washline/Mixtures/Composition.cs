@@ -31,10 +31,19 @@ public sealed record Composition
     /// <param name="otherG">Grams of fat, protein, salt and the like in a litre.</param>
     /// <param name="otherMlPerG">Millilitres that a gram of them takes up: 0.75 for protein and pulp, 1.08 for fat (memory).</param>
     /// <returns>Nothing when so much does not go into one litre.</returns>
-    public static Composition? Of(Strength strength, Sugars sugars, double acidG, double otherG = 0, double otherMlPerG = 0.75)
+    public static Composition? Of(Strength strength, Sugars sugars, double acidG, double otherG = 0, double otherMlPerG = Solids.PulpMlPerG) =>
+        Of(strength, sugars, Acids.OfCitric(acidG), new Solids(0, 0, otherG, otherG * otherMlPerG));
+
+    /// <summary>A liquid of that strength with those grams in a litre; water fills the rest of the litre.</summary>
+    /// <param name="strength">Per cent by volume of the whole.</param>
+    /// <param name="sugars">Grams of sugars in a litre.</param>
+    /// <param name="acids">Grams of acids in a litre.</param>
+    /// <param name="solids">Grams of salt, fat, protein and pulp in a litre.</param>
+    /// <returns>Nothing when so much does not go into one litre.</returns>
+    public static Composition? Of(Strength strength, Sugars sugars, Acids acids, Solids solids)
     {
         var ethanol = strength.Fraction * EthanolWater.EthanolDensity;
-        Mixture With(double water) => new(water, ethanol, sugars, acidG, otherG, otherG * otherMlPerG);
+        Mixture With(double water) => new(water, ethanol, sugars, acids, solids);
         if (With(0).Volume.Millilitres > 1000 + 1e-6) return null;
         double low = 0, high = 1200;
         for (var i = 0; i < 60 && high - low > 1e-10; i++)
@@ -48,8 +57,7 @@ public sealed record Composition
     }
 
     /// <summary>A dry solid measured by the volume it fills, such as sugar by the spoon.</summary>
-    public static Composition OfSolid(Sugars sugars, double acidG, double otherG) =>
-        new(new Mixture(0, 0, sugars, acidG, otherG, otherG * 0.75));
+    public static Composition OfSolid(Sugars sugars, Acids acids, Solids solids) => new(new Mixture(0, 0, sugars, acids, solids));
 
     /// <summary>A composition whose litre holds exactly this.</summary>
     public static Composition OfLitre(Mixture litre) => new(litre);

@@ -6,19 +6,40 @@ namespace Washline.Mixtures;
 /// <param name="Water">Grams of water.</param>
 /// <param name="Ethanol">Grams of ethanol.</param>
 /// <param name="Sugars">Grams of dissolved sugars.</param>
-/// <param name="Acid">Grams of titratable acid, as anhydrous citric acid.</param>
-/// <param name="Other">Grams of everything else: fat, protein, salt, pulp.</param>
-/// <param name="OtherMl">Millilitres that everything else takes up.</param>
-public readonly record struct Mixture(double Water, double Ethanol, Sugars Sugars, double Acid, double Other, double OtherMl)
+/// <param name="Acids">Grams of free acids.</param>
+/// <param name="Solids">Grams of everything else: salt, fat, protein, pulp.</param>
+public readonly record struct Mixture(double Water, double Ethanol, Sugars Sugars, Acids Acids, Solids Solids)
 {
     /// <summary>Millilitres that a gram of dissolved acid adds. Value from memory; one gram in a drink moves it by 0.6 mL.</summary>
     public const double AcidMlPerG = 0.6;
+
+    /// <summary>A mixture whose acid is all citric and whose solids are told by mass and room.</summary>
+    public Mixture(double water, double ethanol, Sugars sugars, double acid, double other, double otherMl)
+        : this(water, ethanol, sugars, Acids.OfCitric(acid), new Solids(0, 0, other, otherMl))
+    {
+    }
+
+    /// <summary>Titratable acid as grams of anhydrous citric acid. Set, it keeps the proportions of the acids.</summary>
+    public double Acid
+    {
+        get => Acids.AsCitric;
+        init => Acids = Acids.ScaledTo(value);
+    }
+
+    /// <summary>Grams of everything that is neither water, alcohol, sugar nor acid.</summary>
+    public double Other => Solids.Total;
+
+    /// <summary>Grams that stay when all water, alcohol and acetic acid have gone.</summary>
+    public double DrySolids => Sugars.Total + Acids.Grams - Acids.Acetic + Solids.Total;
+
+    /// <summary>Sugar in per cent by mass: true °Brix, of sugar alone.</summary>
+    public double Brix => Mass is > 0 and var mass ? 100 * Sugars.Total / mass : 0;
 
     /// <summary>Nothing.</summary>
     public static Mixture Empty => default;
 
     /// <summary>Total mass, grams.</summary>
-    public double Mass => Water + Ethanol + Sugars.Total + Acid + Other;
+    public double Mass => Water + Ethanol + Sugars.Total + Acids.Grams + Solids.Total;
 
     /// <summary>Volume at 20 °C.</summary>
     /// <remarks>Ethanol–water by OIML R 22; sugar by its apparent volume in water (ICUMSA SPS-4); in a sweetened spirit within about 5 kg/m³ of density.</remarks>
@@ -52,8 +73,8 @@ public readonly record struct Mixture(double Water, double Ethanol, Sugars Sugar
         get
         {
             var sugar = Sugars.Total;
-            var dissolved = sugar <= 0 ? 0 : sugar * SucroseSolution.ApparentVolume(sugar / (sugar + Water + Ethanol + Acid));
-            return EthanolWater.Millilitres(Water, Ethanol) + dissolved + Acid * AcidMlPerG + OtherMl;
+            var dissolved = sugar <= 0 ? 0 : sugar * SucroseSolution.ApparentVolume(sugar / (sugar + Water + Ethanol + Acids.Grams));
+            return EthanolWater.Millilitres(Water, Ethanol) + dissolved + Acids.Grams * AcidMlPerG + Solids.Millilitres(Water + Ethanol);
         }
     }
 
@@ -70,10 +91,10 @@ public readonly record struct Mixture(double Water, double Ethanol, Sugars Sugar
     }
 
     public static Mixture operator +(Mixture a, Mixture b) => new(
-        a.Water + b.Water, a.Ethanol + b.Ethanol, a.Sugars + b.Sugars, a.Acid + b.Acid, a.Other + b.Other, a.OtherMl + b.OtherMl);
+        a.Water + b.Water, a.Ethanol + b.Ethanol, a.Sugars + b.Sugars, a.Acids + b.Acids, a.Solids + b.Solids);
 
     public static Mixture operator *(Mixture a, double times) => new(
-        a.Water * times, a.Ethanol * times, a.Sugars * times, a.Acid * times, a.Other * times, a.OtherMl * times);
+        a.Water * times, a.Ethanol * times, a.Sugars * times, a.Acids * times, a.Solids * times);
 
     /// <summary>Both together, as <c>+</c>.</summary>
     public static Mixture Add(Mixture left, Mixture right) => left + right;

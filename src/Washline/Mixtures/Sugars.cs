@@ -1,3 +1,5 @@
+using Washline.Measures;
+
 namespace Washline.Mixtures;
 
 /// <summary>Grams of dissolved sugars.</summary>
@@ -17,9 +19,23 @@ public readonly record struct Sugars(double Sucrose, double Glucose, double Fruc
     /// <summary>Grams of sucrose that would taste as sweet in a cold drink.</summary>
     public double AsSucrose => Sucrose + GlucoseSweetness * Glucose + FructoseSweetness * Fructose;
 
+    /// <summary>Grams of sucrose that would taste as sweet at that temperature: fruit sugar is sweeter the colder it is.</summary>
+    /// <remarks>
+    /// Fructose 1.44 at 5 °C, 1.14 at 20 °C, 0.79 at 60 °C, straight lines between; below 5 °C no figure was found and that of 5 °C stands. Read in
+    /// textbook quotations (relative-sweetness); panels differ by ± 0.1 at 5 °C and by more at 20 °C. Cold dulls all sugars besides, which is not in it.
+    /// </remarks>
+    public double AsSucroseAt(Temperature temperature) => Sucrose + GlucoseSweetness * Glucose + FructoseAt(temperature.Celsius) * Fructose;
+
     /// <summary>That many grams of sugars, split by shares of the total (the rest, if any, counts as sucrose).</summary>
     public static Sugars Split(double grams, double glucoseShare, double fructoseShare) =>
         new(grams * (1 - glucoseShare - fructoseShare), grams * glucoseShare, grams * fructoseShare);
+
+    private static double FructoseAt(double celsius)
+    {
+        const double cold = 1.44, room = 1.14, hot = 0.79;
+        var t = Math.Clamp(celsius, 5, 60);
+        return t < 20 ? cold + (room - cold) * (t - 5) / 15 : room + (hot - room) * (t - 20) / 40;
+    }
 
     public static Sugars operator +(Sugars a, Sugars b) =>
         new(a.Sucrose + b.Sucrose, a.Glucose + b.Glucose, a.Fructose + b.Fructose);
