@@ -13,14 +13,16 @@ public static class PourCommand
         var source = SpecSource.Argument();
         var options = new ServiceOptions();
         var command = new Verb("pour", "Computes the drink that a spec gives as written: before the ice, and in the glass.", "washline pour breakwater-sour.txt", "washline pour Daiquiri --ice freezer") { source };
+        var more = new Option<bool>("--more") { Description = "Adds density, Brix, refractometer, hydrometer, pH and energy." };
+        command.Add(more);
         options.AddTo(command);
         command.SetAction(result =>
         {
             var bar = options.Over(result.LookIntoBar(), result);
             var read = SpecSource.Of(result, result.GetRequiredValue(source), bar);
             var poured = read.Specs.Select(spec => (Spec: spec, Drink: ServedDrink.Of(spec, bar.Settings.IceWet))).ToList();
-            if (result.Json()) result.Output().WriteLine(DrinkJson.Of(poured, bar.Settings.Country, read.Problems));
-            else poured.ForEach(p => result.Output().WriteLine(PourSheet.Of(p.Spec, p.Drink, bar.Settings.Country)));
+            if (result.Json()) result.Output().WriteLine(DrinkJson.Of(poured, bar.Settings.Country, read.Problems, result.GetValue(more)));
+            else poured.ForEach(p => result.Output().WriteLine(PourSheet.Of(p.Spec, p.Drink, bar.Settings.Country, result.GetValue(more))));
             return read.Problems.Count == 0 ? 0 : result.Problems(read.File, read.Problems);
         });
         return command;

@@ -13,8 +13,8 @@ public static class DrinkJson
     private static readonly JsonSerializerOptions Form = new() { WriteIndented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
     /// <summary>The answer of <c>pour</c>: an object for one spec, an array for any other number of them.</summary>
-    public static string Of(IReadOnlyList<(Spec Spec, ServedDrink Drink)> poured, string country, IReadOnlyList<Problem> problems) =>
-        OneOrMore(poured.Select(p => Of(p.Spec, p.Drink, country, problems)));
+    public static string Of(IReadOnlyList<(Spec Spec, ServedDrink Drink)> poured, string country, IReadOnlyList<Problem> problems, bool more = false) =>
+        OneOrMore(poured.Select(p => Of(p.Spec, p.Drink, country, problems, more)));
 
     /// <summary>The answer of <c>fit</c>: an object for one spec, an array for any other number of them.</summary>
     public static string Of(IReadOnlyList<Fit> fits, string country) => OneOrMore(fits.Select(fit => Node(fit, country)));
@@ -22,11 +22,11 @@ public static class DrinkJson
     /// <summary>The answer of <c>fit</c> for one spec.</summary>
     public static string Of(Fit fit, string country) => Text(Node(fit, country));
 
-    private static JsonObject Of(Spec spec, ServedDrink drink, string country, IReadOnlyList<Problem> problems)
+    private static JsonObject Of(Spec spec, ServedDrink drink, string country, IReadOnlyList<Problem> problems, bool more)
     {
         var built = Sip(drink.Built);
         built.Remove("temperatureC");
-        return new JsonObject
+        var json = new JsonObject
         {
             ["spec"] = spec.Title,
             ["built"] = built,
@@ -40,6 +40,8 @@ public static class DrinkJson
             ["cautions"] = Array(Cautions.Of(drink.Pours, drink.Service.Technique).Append(Cautions.First).Select(c => JsonValue.Create(c))),
             ["problems"] = Problems(problems),
         };
+        if (more && drink.Served.VolumeMl > 0) json["more"] = AnalysisSheet.Json(Analysis.Of(drink.Pours, drink.Service));
+        return json;
     }
 
     private static JsonObject Node(Fit fit, string country)

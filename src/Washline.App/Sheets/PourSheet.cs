@@ -6,8 +6,8 @@ namespace Washline.App.Sheets;
 /// <summary>The served drink of a spec as written, as text.</summary>
 public static class PourSheet
 {
-    /// <summary>The sheet.</summary>
-    public static string Of(Spec spec, ServedDrink drink, string country)
+    /// <summary>The sheet; with more, what instruments would say as well.</summary>
+    public static string Of(Spec spec, ServedDrink drink, string country, bool more = false)
     {
         var text = new StringBuilder();
         text.AppendLine(spec.Title).AppendLine(Say.Credit(spec.Credit)).AppendLine();
@@ -32,6 +32,7 @@ public static class PourSheet
             facts.Row(i == 0 ? "swings" : "", $"{swing.Input}: {Say.Number(swing.Jnd, "0.0")} JND of {swing.Attribute} either way");
         text.Append(facts.Text());
         if (Say.Taste(drink.Swings) is { Length: > 0 } taste) text.Append("  ").AppendLine(taste);
+        if (more && drink.Served.VolumeMl > 0) text.AppendLine().Append(AnalysisSheet.Of(Analysis.Of(drink.Pours, drink.Service)));
         Mind.Append(text, drink, country);
         return text.ToString();
     }

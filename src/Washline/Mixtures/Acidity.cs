@@ -11,7 +11,7 @@ public static class Acidity
 {
     private const double LeastAcidGPerL = 0.2;
     private const double StrongestPercent = 40;
-    private const double MostOtherGPerL = 12;
+    private const double MostOtherGPerL = 80;
     private const double Either = 0.3;
     private const double PerPercent = 0.01; // carboxylic acids hold on to their protons in alcohol: about 0.2 at 20 % vol, memory
 
@@ -34,7 +34,7 @@ public static class Acidity
         if (mixture.Strength.Percent > StrongestPercent)
             return "No pH above 40 % alcohol: it is defined for water.";
         return (mixture.Solids.Fat + mixture.Solids.Other) / litres > MostOtherGPerL
-            ? "No pH with so much egg, milk or pulp: they hold acid back by an amount nobody told us."
+            ? "No pH with so much egg, milk or pulp in it: they hold acid back by an amount nobody told us."
             : "";
     }
 

@@ -10,9 +10,6 @@ namespace Washline.Mixtures;
 /// <param name="Solids">Grams of everything else: salt, fat, protein, pulp.</param>
 public readonly record struct Mixture(double Water, double Ethanol, Sugars Sugars, Acids Acids, Solids Solids)
 {
-    /// <summary>Millilitres that a gram of dissolved acid adds. Value from memory; one gram in a drink moves it by 0.6 mL.</summary>
-    public const double AcidMlPerG = 0.6;
-
     /// <summary>A mixture whose acid is all citric and whose solids are told by mass and room.</summary>
     public Mixture(double water, double ethanol, Sugars sugars, double acid, double other, double otherMl)
         : this(water, ethanol, sugars, Acids.OfCitric(acid), new Solids(0, 0, other, otherMl))
@@ -74,7 +71,7 @@ public readonly record struct Mixture(double Water, double Ethanol, Sugars Sugar
         {
             var sugar = Sugars.Total;
             var dissolved = sugar <= 0 ? 0 : sugar * SucroseSolution.ApparentVolume(sugar / (sugar + Water + Ethanol + Acids.Grams));
-            return EthanolWater.Millilitres(Water, Ethanol) + dissolved + Acids.Grams * AcidMlPerG + Solids.Millilitres(Water + Ethanol);
+            return EthanolWater.Millilitres(Water, Ethanol) + dissolved + Acids.Millilitres + Solids.Millilitres(Water + Ethanol);
         }
     }
 

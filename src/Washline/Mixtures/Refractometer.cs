@@ -13,10 +13,6 @@ public static class Refractometer
     private static readonly double[] Syrup = [1.33299, 1.34782, 1.36384, 1.38115, 1.39986, 1.42009, 1.44193, 1.46546, 1.49071];
     private static readonly double[] Spirit = [1.33299, 1.3395, 1.3469, 1.3535, 1.3583, 1.3616, 1.3638, 1.3652, 1.3658, 1.3650, 1.3614];
 
-    private const double SugarShare = 0.3; // the syrup whose sugar refracts as sugar does in a drink
-
-    private static readonly double PerSugar = (Refraction(At(Syrup, SugarShare), Rho(SugarShare)) - (1 - SugarShare) * Refraction(Syrup[0], Rho(0))) / SugarShare;
-
     /// <summary>The reading in °Brix with its band; none above 80, where the scale ends.</summary>
     public static Band? Reads(Mixture mixture)
     {
@@ -61,9 +57,16 @@ public static class Refractometer
     {
         var pair = mixture.Water + mixture.Ethanol;
         var p = pair <= 0 ? 0 : mixture.Ethanol / pair;
-        var r = (pair * Refraction(At(Spirit, p), EthanolWater.Density(p, Temperature.Room).KilogramsPerCubicMetre) + (mixture.Mass - pair) * PerSugar) / mixture.Mass;
+        var r = (pair * Refraction(At(Spirit, p), EthanolWater.Density(p, Temperature.Room).KilogramsPerCubicMetre) + (mixture.Mass - pair) * PerSolid((mixture.Mass - pair) / mixture.Mass)) / mixture.Mass;
         var k = r * mixture.Density.KilogramsPerCubicMetre / 1000;
         return Math.Sqrt((1 + 2 * k) / (1 - k));
+    }
+
+    // Refraction of a gram of what is dissolved, taken as sugar in a syrup of that share; in the thinnest it is too small to tell.
+    private static double PerSolid(double share)
+    {
+        var w = Math.Clamp(share, 0.02, 0.8);
+        return (Refraction(At(Syrup, w), Rho(w)) - (1 - w) * Refraction(Syrup[0], Rho(0))) / w;
     }
 
     private static double Refraction(double index, double density) => (index * index - 1) / (index * index + 2) / (density / 1000);

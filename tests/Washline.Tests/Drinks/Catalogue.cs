@@ -10,9 +10,6 @@ public class Catalogue
     // What is allowed beyond 1.5 %, and why. All of them go into a drink by the drop or the spoon, or are mostly fat.
     private static readonly Dictionary<string, (double Share, string Why)> Loose = new()
     {
-        ["saline"] = (0.07, "dissolved salt takes 0.3 mL/g and not the 0.75 of pulp"),
-        ["savoury"] = (0.07, "as saline"),
-        ["soy-sauce"] = (0.045, "salt again"),
         ["glycerin-bitters"] = (0.07, "glycerol is not part of a composition"),
         ["coconut-cream"] = (0.025, "water and density of the table are of two products"),
         ["coconut-milk"] = (0.01, "water and density of the table are of two products"),

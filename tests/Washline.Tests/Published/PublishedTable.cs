@@ -26,6 +26,14 @@ public sealed class PublishedTable
         const string mark = "# tolerance: ";
         var head = text.Split('\n').Single(l => l.StartsWith(mark, StringComparison.Ordinal))[mark.Length..];
         var tolerance = double.Parse(head.Split(' ')[0], CultureInfo.InvariantCulture);
+        return new PublishedTable(name, tolerance, ReadRows(text));
+    }
+
+    /// <summary>The rows of any table of ours.</summary>
+    public static IReadOnlyList<PublishedRow> Of(string file) => ReadRows(File.ReadAllText(file));
+
+    private static List<PublishedRow> ReadRows(string text)
+    {
         using var reader = new StringReader(text);
         using var csv = CsvReader.Create(reader, Form);
         var rows = new List<PublishedRow>();
@@ -34,6 +42,6 @@ public sealed class PublishedTable
             rows.Add(new PublishedRow(csv.Headers.Select((column, i) => (column, Cell: csv.GetString(i))).ToDictionary(c => c.column, c => c.Cell)));
         }
 
-        return new PublishedTable(name, tolerance, rows);
+        return rows;
     }
 }

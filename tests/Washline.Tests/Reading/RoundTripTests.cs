@@ -85,10 +85,10 @@ public class RoundTripTests
         {
             Title = "Test Drink",
             Lines = [new Line { Amount = new Amount(60, 60, Units.Millilitre, "60 ml"), Ingredient = "gin", Kind = All["gin"] }],
-            Method = new Method(Mixtures.Technique.Shake, 9, "as hard as you can"),
+            Method = new Method(Washline.Mixtures.Technique.Shake, 9, "as hard as you can"),
         };
         var read = Draft.Read(SpecText.Write(spec), All).Specs[0].Method;
-        Assert.Equal(new Method(Mixtures.Technique.Shake, 9, "shake 9 s: as hard as you can"), read);
+        Assert.Equal(new Method(Washline.Mixtures.Technique.Shake, 9, "shake 9 s: as hard as you can"), read);
     }
 
     // What a spec leaves open follows from the rest, as it does when it is read.
