@@ -25,16 +25,18 @@ public sealed class Residuals(string table, string what, string unit, string lab
     public (string Row, double Ours, double Theirs, double Tolerance) Tightest =>
         all.MaxBy(r => Math.Abs(r.Ours - r.Theirs) / Math.Max(r.Tolerance, double.Epsilon));
 
-    /// <summary>The line of docs/physics.md for this check.</summary>
+    /// <summary>Mean of the differences without their sign.</summary>
+    public double Mean => all.Average(r => Math.Abs(r.Ours - r.Theirs));
+
+    /// <summary>The line of docs/numbers.md for this check.</summary>
     public string Line
     {
         get
         {
             var (row, ours, theirs, tolerance) = Tightest;
             var left = LeftOut.Count == 0 ? "" : string.Join("; ", LeftOut.Select(l => $"{l.Value} {l.Key}"));
-            var difference = Math.Abs(ours - theirs) < 1e-12 ? "0" : Round(ours - theirs);
             return string.Create(CultureInfo.InvariantCulture,
-                $"| {what} | `{table}` | {label} | {Count} | {$"{difference} {unit}".TrimEnd()} | {row} | {tolerance:0.######} | {left} |");
+                $"| {what} | `{table}` | {label} | {Count} | {Told(ours - theirs)} | {row} | {Told(Mean)} | {tolerance:0.######} | {left} |");
         }
     }
 
@@ -52,6 +54,8 @@ public sealed class Residuals(string table, string what, string unit, string lab
             $"{table}, {what}: {off.Count} of {Count} rows are off. Worst: {row}: ours {ours}, theirs {theirs}, tolerance {tolerance} {unit}. All: {string.Join(" | ", off.Select(o => $"{o.Row}: {o.Ours - o.Theirs:0.#####}"))}"));
         return this;
     }
+
+    private string Told(double difference) => $"{(Math.Abs(difference) < 1e-9 ? "0" : Round(difference))} {unit}".TrimEnd();
 
     // Two figures that count, so that the page does not change with the last bit of a machine.
     private static string Round(double value)
