@@ -1,0 +1,71 @@
+using Washline.Mixtures;
+
+namespace Washline.Tests.SecondOpinion;
+
+/// <summary>A drink as grams, with its volume, strength and freezing point worked the long way.</summary>
+internal sealed record SlowDrink(
+    double WaterG, double EthanolG, double SucroseG, double GlucoseG, double FructoseG, double AcidG, double OtherG = 0, double OtherMl = 0)
+{
+    public double SugarG => SucroseG + GlucoseG + FructoseG;
+
+    /// <summary>What is dissolved and holds heat: sugars and acids.</summary>
+    public double SolidsG => SugarG + AcidG;
+
+    public double MassG => WaterG + EthanolG + SolidsG + OtherG;
+
+    public SlowDrink WithWater(double grams) => this with { WaterG = WaterG + grams };
+
+    /// <summary>The same drink for the library.</summary>
+    public Mixture Poured => new(WaterG, EthanolG, new Sugars(SucroseG, GlucoseG, FructoseG), AcidG, OtherG, OtherMl);
+
+    /// <summary>mL at 20 °C: ethanol and water, then the sugar by its apparent volume, acid at 0.6 mL/g, and the rest as it is.</summary>
+    public double VolumeMl
+    {
+        get
+        {
+            var (water, ethanol, sugar, acid) = ((decimal)WaterG, (decimal)EthanolG, (decimal)SugarG, (decimal)AcidG);
+            var all = water + ethanol + sugar + acid;
+            var volume = SlowEthanolWater.Millilitres(ethanol, water);
+            if (all > 0m) volume += sugar * SlowSucrose.ApparentMillilitresPerGram(sugar / all);
+            volume += 0.6m * acid;
+            volume += (decimal)OtherMl;
+            return (double)volume;
+        }
+    }
+
+    /// <summary>% vol at 20 °C.</summary>
+    public double StrengthPercent => 100 * EthanolG / 0.78924 / VolumeMl;
+
+    /// <summary>Freezing point in °C: −ln of the activity of water summed over what is dissolved, then read off the ice line.</summary>
+    public double FreezingC
+    {
+        get
+        {
+            var kg = WaterG / 1000;
+            var simple = GlucoseG + FructoseG;
+            var ethanolPerKg = EthanolG / 46.068 / kg;
+            var solidsPerKg = SucroseG / 342.296 / kg + 0.55 * simple / 180.156 / kg + AcidG / 192.12 / kg;
+
+            var y = OfEthanol(100 * EthanolG / (EthanolG + WaterG));
+            y += Norrish(SucroseG, 342.296, 7.0);
+            y += Norrish(simple, 180.156, 2.3);
+            y += Norrish(AcidG, 192.12, 6.2);
+            y += 0.018015 * Math.Sqrt(7.45e-4 * AcidG / 192.12 / kg);
+            y += 0.018015 * 0.10 * ethanolPerKg * solidsPerKg;
+            return -103.192146 * y + 5.340686 * Math.Pow(y, 2) - 3.543018 * Math.Pow(y, 3);
+        }
+    }
+
+    private double Norrish(double grams, double molar, double k)
+    {
+        var x = grams / molar / (grams / molar + WaterG / 18.01528);
+        return -Math.Log(1 - x) + k * Math.Pow(x, 2);
+    }
+
+    private static double OfEthanol(double massPercent)
+    {
+        var u = Math.Min(massPercent, 60) / 10;
+        var t = -(4.03751 * u - 0.503964 * Math.Pow(u, 2) + 1.074229 * Math.Pow(u, 3) - 0.255881 * Math.Pow(u, 4) + 0.017805 * Math.Pow(u, 5));
+        return -(9.690361e-3 * t - 4.920967e-6 * Math.Pow(t, 2) - 3.004314e-8 * Math.Pow(t, 3));
+    }
+}
