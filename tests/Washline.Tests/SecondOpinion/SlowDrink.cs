@@ -8,10 +8,10 @@ internal sealed record SlowDrink(
 {
     public double SugarG => SucroseG + GlucoseG + FructoseG;
 
-    /// <summary>What is dissolved and holds heat: sugars and acids.</summary>
-    public double SolidsG => SugarG + AcidG;
+    /// <summary>What holds heat beside ethanol and water: sugars and acids as published, and the rest, taken alike.</summary>
+    public double SolidsG => SugarG + AcidG + OtherG;
 
-    public double MassG => WaterG + EthanolG + SolidsG + OtherG;
+    public double MassG => WaterG + EthanolG + SolidsG;
 
     public SlowDrink WithWater(double grams) => this with { WaterG = WaterG + grams };
 
@@ -36,8 +36,14 @@ internal sealed record SlowDrink(
     /// <summary>% vol at 20 °C.</summary>
     public double StrengthPercent => 100 * EthanolG / 0.78924 / VolumeMl;
 
-    /// <summary>Freezing point in °C: −ln of the activity of water summed over what is dissolved, then read off the ice line.</summary>
-    public double FreezingC
+    /// <summary>
+    /// Freezing point in °C by the equation, but never below −60 °C. The floor is the library's own and in no source: the ice line
+    /// is published for −30 to 0 °C, and only syrups of strong spirit come near it.
+    /// </summary>
+    public double FreezingC => Math.Max(-60, FreezingByEquationC);
+
+    /// <summary>−ln of the activity of water summed over what is dissolved, then read off the ice line.</summary>
+    private double FreezingByEquationC
     {
         get
         {
@@ -55,6 +61,9 @@ internal sealed record SlowDrink(
             return -103.192146 * y + 5.340686 * Math.Pow(y, 2) - 3.543018 * Math.Pow(y, 3);
         }
     }
+
+    public override string ToString() => FormattableString.Invariant(
+        $"{WaterG:0.####} g water, {EthanolG:0.####} ethanol, {SucroseG:0.####} sucrose, {GlucoseG:0.####} glucose, {FructoseG:0.####} fructose, {AcidG:0.####} acid, {OtherG:0.####} other");
 
     private double Norrish(double grams, double molar, double k)
     {

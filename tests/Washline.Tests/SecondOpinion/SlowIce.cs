@@ -11,6 +11,8 @@ internal sealed record SlowIce(double WeighedG, double EdgeMm, double Celsius)
     /// <summary>Six faces a cube, 917 kg/m³.</summary>
     public double AreaM2 => 6 * (WeighedG / 1000) / (917 * EdgeMm / 1000);
 
+    public override string ToString() => FormattableString.Invariant($"{WeighedG} g of ice of {EdgeMm} mm at {Celsius} °C");
+
     /// <summary>How long the cold of the core takes to come out, s.</summary>
     public double CoreSeconds => Math.Pow(EdgeMm / 1000 / 2, 2) / (Math.PI * Math.PI * 1.17e-6);
 }

@@ -31,7 +31,7 @@ public class Solutions
         {
             var second = SlowEthanolWater.Share(percent);
             share.Compare(EthanolWater.MassFraction(Strength.FromPercent((double)percent)), (double)second, $"{percent} % vol");
-            strength.Compare(EthanolWater.Strength((double)second).Percent, (double)percent, $"mass share {second}");
+            strength.Compare(EthanolWater.Strength((double)second).Percent, (double)SlowEthanolWater.Percent(second), $"mass share {second}");
         }
 
         share.MustHold();
