@@ -25,9 +25,14 @@ internal static class Why
             reasons.Add(FormattableString.Invariant($"{poured.Acid.Typical:0} g/L acid where {asked.Acid.Typical:0} was meant"));
         }
 
-        if (!mark.IsMakers) reasons.Add(mark.Millilitres > slot.AskedMl ? "more, to bring the drink back into balance" : "less, to bring the drink back into balance");
+        if (!mark.IsMakers) reasons.Add(Amount(slot, option, mark));
         return string.Join("; ", reasons);
     }
+
+    private static string Amount(Slot slot, Slot.Option option, Mark mark) =>
+        mark.Millilitres > slot.AskedMl ? "more, to bring the drink back into balance"
+        : option.Item.LeftMl < slot.AskedMl ? FormattableString.Invariant($"less, because only {option.Item.LeftMl:0.#} mL are left")
+        : "less, to bring the drink back into balance";
 
     private static bool Differs(double a, double b, double least) => Math.Abs(a - b) >= least && Math.Abs(a - b) > Telling * Math.Max(a, b);
 }

@@ -76,6 +76,15 @@ public class FittingLaws
     }
 
     [Fact]
+    public void A_bottle_that_runs_out_is_the_reason_for_less_of_it()
+    {
+        // 30 mL of dark rum are asked for, and 25 mL are left of it.
+        var rum = Fit.Find(DemoHome.Spec("Mai Tai"), DemoHome.Bar, All).Straight!.Lines[1];
+        Assert.Equal("25 ml", rum.Mark.Text);
+        Assert.Equal("less, because only 25 mL are left", rum.Why);
+    }
+
+    [Fact]
     public void Straight_keeps_the_makers_amounts_where_enough_is_left()
     {
         foreach (var (spec, bar, _) in SmallBars.Some(40, 80_000))
