@@ -20,7 +20,7 @@ public static class Cautions
 
         When(p => p.Kind.Is("raw-egg"), "Raw egg can carry salmonella; acid and alcohol do not make it safe. Use pasteurised egg for children, the pregnant, the old and the ill.");
         When(p => p.Kind.Is("grapefruit"), "Grapefruit changes how many medicines work. Ask guests who take any.");
-        When(p => p.Kind.Is("quinine"), "Tonic water holds quinine: not for guests who must avoid it, in pregnancy or with some heart medicines.");
+        When(p => p.Kind.Is("quinine"), "There is quinine in it: not for guests who must avoid it, in pregnancy or with some heart medicines.");
         When(p => p.Kind.Is("liquorice"), "Liquorice raises blood pressure and does not go with some medicines. Ask guests who take any.");
         When(p => p.Kind.Is("honey"), "Honey is not for children under one year.");
         When(p => p.Strength.Typical >= FlammablePercent, "Spirit this strong burns: no flame near the bottle or the glass.");
