@@ -23,8 +23,10 @@ internal static class BarSet
                 return told == bar.Settings ? bar : bar with { Settings = told };
             }).Settings;
             if (result.Json()) result.Output().Write(BarJson.Write(settings));
-            else result.Output().WriteLine($"Country: {settings.Country}. Ice: {(settings.IceWet is { } wet ? wet ? "wet (0 °C)" : "from the freezer (−18 °C)" : "not said yet")}.");
+            else result.Output().WriteLine($"Country: {settings.Country}. Ice: {(settings.IceWet is { } wet ? wet ? "wet (0 °C)" : "from the freezer (−18 °C)" : "not said yet")}.{Hand("shake", settings.Hand.Shake)}{Hand("stir", settings.Hand.Stir)}");
         });
         return command;
     }
+
+    private static string Hand(string which, Measures.Band? factor) => factor is null ? "" : $" Your {which}: {CalibrateCommand.Times(factor.Value)}.";
 }

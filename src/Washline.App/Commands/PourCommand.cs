@@ -20,9 +20,10 @@ public static class PourCommand
         {
             var bar = options.Over(result.LookIntoBar(), result);
             var read = SpecSource.Of(result, result.GetRequiredValue(source), bar);
-            var poured = read.Specs.Select(spec => (Spec: spec, Drink: ServedDrink.Of(spec, bar.Settings.IceWet))).ToList();
+            var poured = read.Specs.Select(spec => (Spec: spec, Drink: ServedDrink.Of(spec, bar.Settings.IceWet, hand: bar.Settings.Hand))).ToList();
             if (result.Json()) result.Output().WriteLine(DrinkJson.Of(poured, bar.Settings.Country, read.Problems, result.GetValue(more)));
-            else poured.ForEach(p => result.Output().WriteLine(PourSheet.Of(p.Spec, p.Drink, bar.Settings.Country, result.GetValue(more))));
+            else poured.ForEach(p => result.Output().WriteLine(PourSheet.Of(p.Spec, p.Drink, bar.Settings.Country, result.GetValue(more), bar.Glasses)));
+            if (!result.Json() && poured.Any(p => Say.IceIsAsked(p.Drink.Service))) result.Output().WriteLine(Say.AskIce);
             return read.Problems.Count == 0 ? 0 : result.Problems(read.File, read.Problems);
         });
         return command;

@@ -18,6 +18,7 @@ public static class Root
             FitCommand.Make(),
             BarCommand.Make(),
             SpecsCommand.Make(),
+            CalibrateCommand.Make(),
             DemoCommand.Make(),
             OpenCommand.Make(),
             CompletionCommand.Make(),

@@ -24,8 +24,10 @@ internal sealed class ServiceOptions
     /// <summary>The bar with what was said anew.</summary>
     public Bar Over(Bar bar, ParseResult result) => bar with
     {
-        Settings = new Settings(
-            result.GetValue(country) ?? bar.Settings.Country,
-            result.GetValue(ice) switch { "wet" => true, "freezer" => false, _ => bar.Settings.IceWet }),
+        Settings = bar.Settings with
+        {
+            Country = result.GetValue(country) ?? bar.Settings.Country,
+            IceWet = result.GetValue(ice) switch { "wet" => true, "freezer" => false, _ => bar.Settings.IceWet },
+        },
     };
 }

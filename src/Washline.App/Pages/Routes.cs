@@ -27,6 +27,13 @@ internal static class Routes
             shelf.File.Change(bar => bar with { HousePours = [.. bar.HousePours.Where(p => !Bench.Same(p.Spec, kept.Spec)), kept] });
             return To(BenchAddress.Of(kept.Spec, "kept"));
         });
+        site.MapPost("/spec/{title}/ice", IResult (string title, IFormCollection form) =>
+        {
+            if (shelf.Load().Spec(title) is not { } spec || form["ice"].ToString() is not ("wet" or "freezer")) return Nowhere(title);
+            shelf.File.Change(bar => bar with { Settings = bar.Settings with { IceWet = form["ice"] == "wet" } });
+            var pours = form["pour"].Select(p => BenchAddress.Read(p ?? "")).OfType<(string, double)>().ToList();
+            return To(pours.Count > 0 ? BenchAddress.Of(spec.Title, pours) : BenchAddress.Of(spec.Title));
+        });
         site.MapGet("/bar", () => Show<BarPage>(new() { ["Bar"] = shelf.Load() }));
         site.MapGet("/read", () => Show<ReadPage>([]));
         site.MapPost("/read", IResult ([FromForm] string? text, [FromForm] string? keep, [FromForm] string? replace) =>

@@ -29,6 +29,8 @@ public static class DrinkJson
         var json = new JsonObject
         {
             ["spec"] = spec.Title,
+            ["ice"] = drink.Service.IceWet switch { true => "wet", false => "freezer", null => null },
+            ["ownHand"] = drink.Service.Hand.Of(drink.Service.Technique) is { } hand ? Round(hand.Typical) : null,
             ["built"] = built,
             ["served"] = Served(drink),
             ["low"] = Served(drink.Low, drink.Melt.Low, drink.Dilution.Low),
@@ -161,6 +163,10 @@ public static class DrinkJson
         ["toRimMm"] = Round(line.ToRimMm),
         ["overflows"] = line.Overflows,
         ["overMl"] = Round(line.OverMl),
+        ["foamMl"] = Round(line.FoamMl),
+        ["foamMm"] = Round(line.FoamMm),
+        ["looksEmpty"] = line.LooksEmpty,
+        ["wouldSuit"] = line.Suited([])?.Name,
     };
 
     private static JsonObject Standard(ServedDrink drink, string country)
@@ -191,5 +197,6 @@ public static class DrinkJson
     // More digits than any of our models is good for, fewer than noise.
     private static double Round(double value) => Math.Round(value, 3) + 0.0;
 
-    private static string Text(JsonNode json) => json.ToJsonString(Form);
+    /// <summary>JSON as every answer is written.</summary>
+    internal static string Text(JsonNode json) => json.ToJsonString(Form);
 }

@@ -60,6 +60,8 @@ public static class FitSheet
         text.AppendLine();
         foreach (var line in closest.Lines.Where(l => l.Why.Length > 0)) text.Append("  ").AppendLine($"{line.Mark.Text} {line.Pour.Name}: {line.Why}.");
         text.Append("  wash line: ").AppendLine(Say.WashLine(closest.Drink.WashLine));
+        if (Say.Foam(closest.Drink.WashLine) is { Length: > 0 } foam) text.Append("  foam: ").AppendLine(foam);
+        if (Say.Suited(closest.Drink.WashLine, []) is { Length: > 0 } suited) text.Append("  glass: ").AppendLine(suited);
         if (Say.Taste(closest.Drink.Swings) is { Length: > 0 } taste) text.Append("  ").AppendLine(taste);
         Mind.Append(text, closest.Drink, country);
         return text.ToString();

@@ -6,8 +6,13 @@ namespace Washline.App.Sheets;
 /// <summary>The served drink of a spec as written, as text.</summary>
 public static class PourSheet
 {
-    /// <summary>The sheet; with more, what instruments would say as well.</summary>
-    public static string Of(Spec spec, ServedDrink drink, string country, bool more = false)
+    /// <summary>The sheet.</summary>
+    /// <param name="spec">The spec.</param>
+    /// <param name="drink">The drink.</param>
+    /// <param name="country">Whose standard drinks are counted.</param>
+    /// <param name="more">Whether to add what instruments would say.</param>
+    /// <param name="home">The glasses at home, if one of them might suit better.</param>
+    public static string Of(Spec spec, ServedDrink drink, string country, bool more = false, IReadOnlyList<Glass>? home = null)
     {
         var text = new StringBuilder();
         text.AppendLine(spec.Title).AppendLine(Say.Credit(spec.Credit)).AppendLine();
@@ -28,6 +33,8 @@ public static class PourSheet
         var facts = new Columns();
         facts.Row("melt", $"{Say.Ml(drink.MeltMl)} of water from the ice, {Say.Number(drink.DilutionPercent, "0")} % of what met it");
         facts.Row("wash line", Say.WashLine(drink.WashLine));
+        if (Say.Foam(drink.WashLine) is { Length: > 0 } foam) facts.Row("foam", foam);
+        if (Say.Suited(drink.WashLine, home ?? []) is { Length: > 0 } suited) facts.Row("glass", suited);
         foreach (var (swing, i) in drink.Swings.Take(3).Select((s, i) => (s, i)))
             facts.Row(i == 0 ? "swings" : "", $"{swing.Input}: {Say.Number(swing.Jnd, "0.0")} JND of {swing.Attribute} either way");
         text.Append(facts.Text());

@@ -58,12 +58,13 @@ public static class Say
     {
         var ice = service.IceWet switch { true => "wet ice", false => "ice from the freezer", null => "ice taken as wet" };
         var seconds = Number(service.Seconds, "0");
+        var yours = service.AsYou ? service.Technique == Mixtures.Technique.Shake ? " as you shake it" : " as you stir it" : "";
         return service.Technique switch
         {
             Mixtures.Technique.NoIce => "no ice",
             Mixtures.Technique.Blend => $"blended with ice, {ice}",
-            Mixtures.Technique.Shake => $"shaken {seconds} s{(service.CrushedInside ? " with crushed ice" : "")}, {ice}",
-            Mixtures.Technique.Stir => $"stirred {seconds} s, {ice}",
+            Mixtures.Technique.Shake => $"shaken {seconds} s{yours}{(service.CrushedInside ? " with crushed ice" : "")}, {ice}",
+            Mixtures.Technique.Stir => $"stirred {seconds} s{yours}, {ice}",
             Mixtures.Technique.Swizzle => $"swizzled {seconds} s, {ice}",
             _ => $"built, first sip after {seconds} s, {ice}",
         };
@@ -86,13 +87,29 @@ public static class Say
         ? $"overflows: {Ml(line.OverMl)} more than the {line.Glass.Name} holds ({Ml(line.Glass.CapacityMl)})"
         : $"{Number(line.ToRimMm, "0")} mm below the rim of the {line.Glass.Name} ({Ml(line.Glass.CapacityMl)})";
 
+    /// <summary>The one question that matters most, asked as long as nobody has answered it.</summary>
+    public const string AskIce = "Is your ice wet, or straight from the freezer? washline bar set --ice wet|freezer";
+
+    /// <summary>Whether that question matters to a drink.</summary>
+    public static bool IceIsAsked(Service service) => service.IceWet is null && service.Technique != Mixtures.Technique.NoIce;
+
+    /// <summary>The head on a drink, or nothing.</summary>
+    public static string Foam(WashLine line) => line.FoamMl < 1 ? ""
+        : $"about {Number(line.FoamMl, "0")} mL{(line.Overflows ? "" : $", {Number(line.FoamMm, "0")} mm,")} on top (our estimate, from memory)"
+            + (line.Overflows || line.FoamMm <= line.ToRimMm ? "" : "; it stands above the rim");
+
+    /// <summary>The glass that would suit better, or nothing.</summary>
+    public static string Suited(WashLine line, IReadOnlyList<Glass> home) => line.Suited(home) is not { } glass ? ""
+        : $"{(home.Contains(glass) ? "your" : "a")} {glass.Name} ({Ml(glass.CapacityMl)}) would suit it better";
+
     /// <summary>The swing worth tasting for, or nothing.</summary>
     public static string Taste(IReadOnlyList<Swing> swings)
     {
         if (swings.FirstOrDefault(s => s.Jnd >= 0.5) is not { } swing) return "";
         var what = swing.Input.Split(", ")[0];
-        return swing.Input.StartsWith("ice", StringComparison.Ordinal) ? "Your ice decides this drink: tell us whether it is wet or straight from the freezer (washline bar set --ice wet)."
-            : swing.Input.StartsWith("how", StringComparison.Ordinal) ? "Your hand decides this drink: mind the time on the ice."
+        return swing.Input.StartsWith("ice", StringComparison.Ordinal) ? "Your ice decides this drink."
+            : swing.Input.EndsWith("how much", StringComparison.Ordinal) ? $"How much {what} goes in decides this drink: measure it."
+            : swing.Input.StartsWith("how", StringComparison.Ordinal) || swing.Input.StartsWith("your own", StringComparison.Ordinal) ? "Your hand decides this drink: mind the time on the ice."
             : $"Your {what} decides this drink: taste it.";
     }
 

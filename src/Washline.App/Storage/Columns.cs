@@ -7,7 +7,8 @@ internal static class Columns
     public static IReadOnlyList<string> All { get; } =
     [
         "what", "name", "kind", "strength_percent", "sugar_g_l", "acid_g_l", "size_ml", "left_ml", "price", "currency", "count",
-        "shape", "capacity_ml", "rim_mm", "unit", "step", "eye_step", "largest", "made", "use_by", "country", "ice", "spec", "lines", "text", "note",
+        "shape", "capacity_ml", "rim_mm", "unit", "step", "eye_step", "largest", "made", "use_by", "country", "ice",
+        "shake_factor", "shake_low", "shake_high", "stir_factor", "stir_low", "stir_high", "spec", "lines", "text", "note",
     ];
 
     /// <summary>What can be at home, in the order of an export, and the columns that each has; the first is what it goes by.</summary>
@@ -19,7 +20,7 @@ internal static class Columns
         ["tool"] = ["name"],
         ["glass"] = ["name", "shape", "capacity_ml", "rim_mm", "count"],
         ["measure"] = ["name", "unit", "step", "eye_step", "largest"],
-        ["settings"] = ["country", "ice"],
+        ["settings"] = ["country", "ice", "shake_factor", "shake_low", "shake_high", "stir_factor", "stir_low", "stir_high"],
         ["spec"] = ["spec", "text"],
         ["house-pour"] = ["spec", "lines", "note"],
     };
@@ -40,7 +41,8 @@ internal static class Columns
 
     /// <summary>Whether it holds a number.</summary>
     public static bool IsNumber(string column) => column is "strength_percent" or "sugar_g_l" or "acid_g_l" or "size_ml" or "left_ml"
-        or "price" or "count" or "capacity_ml" or "rim_mm" or "step" or "eye_step" or "largest";
+        or "price" or "count" or "capacity_ml" or "rim_mm" or "step" or "eye_step" or "largest"
+        or "shake_factor" or "shake_low" or "shake_high" or "stir_factor" or "stir_low" or "stir_high";
 
     /// <summary>Its name in JSON: <c>sugarGPerL</c> for <c>sugar_g_l</c>.</summary>
     public static string Json(string what, string column) => column switch
@@ -74,6 +76,7 @@ internal static class Columns
         "made" => "day it was made",
         "use_by" => "use-by day",
         "spec" => "title",
+        "shake_factor" or "shake_low" or "shake_high" or "stir_factor" or "stir_low" or "stir_high" => column.Replace('_', ' '),
         _ => column,
     };
 }

@@ -59,7 +59,7 @@ internal static class Things
             Tool t => [("name", t.Name)],
             Glass g => [("name", g.Name), ("shape", g.Shape.ToString().ToLowerInvariant()), ("capacity_ml", g.CapacityMl), ("rim_mm", g.RimMm), ("count", g.Count)],
             Measure m => [("name", m.Name), ("unit", m.Unit), ("step", m.Step), ("eye_step", m.EyeStep), ("largest", m.Largest)],
-            Settings s => [("country", s.Country), ("ice", s.IceWet is { } wet ? wet ? "wet" : "freezer" : "")],
+            Settings s => [("country", s.Country), ("ice", s.IceWet is { } wet ? wet ? "wet" : "freezer" : ""), .. OwnHand.Cells(s.Hand)],
             Spec s => [("spec", s.Title), ("text", SpecText.Write(s))],
             HousePour p => [("spec", p.Spec), ("lines", PourLines.Write(p.Lines)), ("note", p.Note)],
             _ => throw new ArgumentOutOfRangeException(nameof(thing), thing, "Nothing of that type is kept at home."),
@@ -88,7 +88,7 @@ internal static class Things
             "tool" => new Tool(entry.Needed("name", "shaker")),
             "glass" => GlassOf(entry),
             "measure" => MeasureOf(entry),
-            "settings" => new Settings(entry.OneOf("country", Countries), entry["ice"].Trim().Length == 0 ? null : entry.OneOf("ice", "wet", "freezer") == "wet"),
+            "settings" => new Settings(entry.OneOf("country", Countries), entry["ice"].Trim().Length == 0 ? null : entry.OneOf("ice", "wet", "freezer") == "wet") { Hand = OwnHand.Read(entry) },
             "spec" => SpecOf(entry, fits),
             _ => new HousePour(entry.Needed("spec", "Daiquiri"), PourLines.Read(entry), entry["note"]),
         };

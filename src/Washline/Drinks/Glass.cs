@@ -10,6 +10,7 @@ namespace Washline.Drinks;
 public sealed record Glass
 {
     private const int Slices = 200;
+    private const double DepthSlack = 0.15; // a ruler in a curved bowl, and shapes that are ideal; judgement
     private static readonly double BalloonRim = Math.Sqrt(1 - Math.Pow(0.55 / 0.45, 2) * 0.26);
     private double[]? filled;
 
@@ -46,6 +47,12 @@ public sealed record Glass
 
     /// <summary>How many of them are at home.</summary>
     public int Count { get; init; } = 1;
+
+    /// <summary>Whether that measured depth agrees with the one that shape, capacity and rim give, within 15 %.</summary>
+    public bool AgreesWith(double depthMm) => Math.Abs(depthMm - DepthMm) <= DepthSlack * DepthMm;
+
+    /// <summary>The shape that comes nearest to a measured depth with this capacity and rim.</summary>
+    public GlassShape Nearest(double depthMm) => Enum.GetValues<GlassShape>().MinBy(s => Math.Abs(new Glass(Name, s, CapacityMl, RimMm).DepthMm - depthMm));
 
     /// <summary>Inner radius in mm at that height above the bottom of the bowl, 0 to <see cref="DepthMm"/>.</summary>
     public double RadiusMm(double heightMm) =>
@@ -92,10 +99,12 @@ public sealed record Glass
         GlassShape.Flute => Math.Pow(Math.Min(1, u / 0.45), 0.5),
         GlassShape.Balloon => Math.Sqrt(Math.Max(0, 1 - Math.Pow(Math.Abs(u - 0.45) / 0.45, 2) * (u < 0.45 ? 1 : 0.26))) / BalloonRim,
         GlassShape.Cup => 0.72 + 0.28 * u,
+        GlassShape.Cylinder => 1,
+        GlassShape.Bowl => Math.Sqrt(u),
         _ => 0.88 + 0.12 * u,
     };
 
-    // ∫ f² from the bottom to u. Simpson's rule; exact for cone, coupe, tumbler and cup, whose f² is a polynomial of second degree.
+    // ∫ f² from the bottom to u. Simpson's rule; exact for cone, coupe, tumbler, cup, cylinder and bowl, whose f² is a polynomial of second degree at most.
     private double Integral(double to)
     {
         const int n = 400;

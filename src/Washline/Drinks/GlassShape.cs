@@ -23,4 +23,10 @@ public enum GlassShape
 
     /// <summary>A metal cup, widening upwards.</summary>
     Cup,
+
+    /// <summary>The same width from bottom to rim: a straight glass, a beaker.</summary>
+    Cylinder,
+
+    /// <summary>A deep round bowl that widens all the way: a dessert bowl, a wide saucer on a foot.</summary>
+    Bowl,
 }

@@ -6,10 +6,6 @@ namespace Washline.Drinks;
 /// <summary>One ingredient as it goes into the drink: what is in it and how much, each with its band.</summary>
 public sealed record Pour
 {
-    // Label strength: ±0.3 % by volume is allowed by US law (27 CFR 19.356) and, from memory, by EU law for most spirits.
-    private const double LabelTolerance = 0.3;
-    private const double ConcentrationTolerance = 0.05; // a label or a scale at home; common practice, no source
-
     /// <summary>The ingredient, or the bottle at home.</summary>
     public required string Name { get; init; }
 
@@ -55,9 +51,9 @@ public sealed record Pour
             Name = name,
             Kind = kind,
             Composition = composition,
-            Strength = strength is { } s ? new Band(Math.Max(0, s - LabelTolerance), s, Math.Min(100, s + LabelTolerance)) : kind.Strength.Band,
-            Sugar = sugar is { } g ? Band.Within(g, ConcentrationTolerance) : kind.Sugar.Band,
-            Acid = acid is { } a ? Band.Within(a, ConcentrationTolerance) : kind.Acid.Band,
+            Strength = strength is { } s ? Tolerance.Labelled(kind, s) : kind.Strength.Band,
+            Sugar = sugar is { } g ? Band.Within(g, Tolerance.Concentration) : kind.Sugar.Band,
+            Acid = acid is { } a ? Band.Within(a, Tolerance.Concentration) : kind.Acid.Band,
             Last = kind.Is("carbonated") || kind.Is("top"),
         };
     }

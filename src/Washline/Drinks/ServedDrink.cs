@@ -49,9 +49,10 @@ public sealed record ServedDrink
     /// <param name="spec">The spec.</param>
     /// <param name="iceWet">Wet ice, from the freezer, or not said.</param>
     /// <param name="glass">A glass at home; none for the usual size of the maker's.</param>
-    public static ServedDrink Of(Spec spec, bool? iceWet, Glass? glass = null)
+    /// <param name="hand">A hand that has been measured; none for the calibrated rates.</param>
+    public static ServedDrink Of(Spec spec, bool? iceWet, Glass? glass = null, Hand? hand = null)
     {
-        var service = Service.Of(spec, glass ?? TradeGlasses.For(spec.Glass, spec.Ice, spec.Method.Technique), iceWet);
+        var service = Service.Of(spec, glass ?? TradeGlasses.For(spec.Glass, spec.Ice, spec.Method.Technique), iceWet) with { Hand = hand ?? Hand.Unknown };
         return Of(Written.Pours(spec, service), service);
     }
 
@@ -72,7 +73,7 @@ public sealed record ServedDrink
             Melt = new Band(spread.Low.MeltMl, iced.MeltMl, spread.High.MeltMl),
             Dilution = new Band(spread.Low.DilutionPercent, iced.DilutionPercent, spread.High.DilutionPercent),
             Swings = spread.Swings,
-            WashLine = WashLine.Of(serving, service.Glass),
+            WashLine = WashLine.Of(serving, service.Glass, Foam.Head(pours, service, serving.Served.Volume.Millilitres)),
             EthanolG = serving.Served.Ethanol,
         };
     }

@@ -20,6 +20,12 @@ public sealed record Service(Technique Technique, double Seconds, ServedIce Serv
     /// <summary>The longest that drink and ice are followed, seconds; a drink left longer is taken as left so long.</summary>
     public const double MostSeconds = 600;
 
+    /// <summary>Whose hand shakes and stirs.</summary>
+    public Hand Hand { get; init; } = Hand.Unknown;
+
+    /// <summary>Whether it is shaken or stirred by a hand that has been measured.</summary>
+    public bool AsYou => Hand.Of(Technique) is not null;
+
     /// <summary>As the maker serves it, in that glass.</summary>
     public static Service Of(Spec spec, Glass glass, bool? iceWet) =>
         new(spec.Method.Technique, Math.Clamp(spec.Method.UsualSeconds, 0, MostSeconds), spec.Ice, false, iceWet, glass);

@@ -36,7 +36,7 @@ public readonly record struct Serving(Mixture Built, Mixture Served, double Temp
         var chilledPart = inGlass ? built : first;
         var start = inGlass ? Chilled.Join(first, room, last, Service.FridgeC) : room;
         var ice = service.IceFor(chilledPart.Mass, wet);
-        var chilled = Chilled.By(service.Technique, chilledPart, start, ice, seconds);
+        var chilled = Chilled.By(service.Technique, chilledPart, start, ice, seconds, service.Hand.Rate(service.Technique));
         if (service.DrunkWithIce)
         {
             // The ice counts as water, in volume and in strength.

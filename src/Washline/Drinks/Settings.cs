@@ -5,6 +5,9 @@ namespace Washline.Drinks;
 /// <param name="IceWet">Whether the ice is wet (0 °C) or straight from the freezer (−18 °C); none as long as nobody has said.</param>
 public sealed record Settings(string Country, bool? IceWet)
 {
+    /// <summary>How the person at home shakes and stirs, where that has been measured.</summary>
+    public Hand Hand { get; init; } = Hand.Unknown;
+
     /// <summary>As long as nobody has said anything.</summary>
     public static Settings Usual { get; } = new("us", null);
 }

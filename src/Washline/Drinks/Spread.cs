@@ -50,33 +50,34 @@ internal sealed class Spread
         }
 
         if (service.Technique == Technique.NoIce) return spread;
-        if (service.Technique != Technique.Blend)
+        var error = ChillingError.Of(service.Technique, service.Hand);
+        if (error.TimeShare > 0)
         {
-            spread.Add(TimeWords(service.Technique), Served(pours, service.Seconds * 0.75, wet), Served(pours, Math.Min(Service.MostSeconds, service.Seconds * 1.25), wet));
+            spread.Add(TimeWords(service), Served(pours, service.Seconds * (1 - error.TimeShare), wet), Served(pours, Math.Min(Service.MostSeconds, service.Seconds * (1 + error.TimeShare)), wet));
+        }
+
+        if (service.Hand.Of(service.Technique) is { } factor)
+        {
+            Iced By(double rate) => Iced.Of(ServedDrink.Sum(pours, false), ServedDrink.Sum(pours, true), service with { Hand = service.Hand.With(service.Technique, Band.Exactly(rate)) }, wet, service.Seconds);
+            spread.Add($"your own {(service.Technique == Technique.Shake ? "shake" : "stir")}, as measured", By(factor.Low), By(factor.High));
         }
 
         if (service.IceWet is null) spread.Add("ice, wet or straight from the freezer", Served(pours, service.Seconds, false), middle);
-        spread.AddModel(service.Technique, middle.MetMl);
+        spread.AddModel(error, middle.MetMl);
         return spread;
     }
 
-    private static string TimeWords(Technique technique) => technique switch
+    private static string TimeWords(Service service) => service.Technique switch
     {
+        Technique.Shake or Technique.Stir when service.AsYou => "how long it is on the ice",
         Technique.Shake => "how long and hard you shake",
         Technique.Stir => "how long and fast you stir",
         _ => "how long it stands on the ice",
     };
 
-    private void AddModel(Technique technique, double metMl)
+    private void AddModel(ChillingError error, double metMl)
     {
-        var (dilution, kelvin) = technique switch
-        {
-            Technique.Shake => (0.05, 1.5),
-            Technique.Stir => (0.08, 3.0),
-            Technique.Blend => (0.06, 1.0),
-            _ => (0.12, 3.0),
-        };
-        var water = dilution * metMl;
+        var (water, kelvin) = (error.Dilution * metMl, error.Kelvin);
         Iced Thinned(double ml, double dt)
         {
             var sip = middle.Sip;

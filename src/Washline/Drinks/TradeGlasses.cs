@@ -19,6 +19,9 @@ public static class TradeGlasses
 
     private static readonly FrozenDictionary<string, Glass> ByName = Table.ToFrozenDictionary(t => t.Glass.Name, t => t.Glass);
 
+    /// <summary>One of each.</summary>
+    public static IReadOnlyList<Glass> All { get; } = [.. Table.Select(t => t.Glass)];
+
     /// <summary>The glass that a maker's words name; without words, a coupe for a drink served up and a rocks glass for one on ice.</summary>
     public static Glass For(string words, ServedIce ice, Mixtures.Technique technique) =>
         Named(words) ?? (ice == ServedIce.None && technique is not (Mixtures.Technique.Build or Mixtures.Technique.Swizzle or Mixtures.Technique.Blend)

@@ -6,8 +6,6 @@ namespace Washline.Drinks;
 /// <summary>A spec's lines as pours: every amount as written becomes millilitres with a band.</summary>
 public static class Written
 {
-    private const double PourShare = 0.03; // a home jigger, whole procedure; judgement, memory
-    private const double PourLeast = 0.5; // mL; drip and meniscus, judgement
     private const double TopUpMl = 90; // where no glass says how much; common practice, no source
     private const double RoomAtRim = 0.08; // share of the glass a bartender leaves free; common practice, no source
 
@@ -31,11 +29,7 @@ public static class Written
     }
 
     /// <summary>A jigger-poured amount with the tolerance of a home jigger: 3 %, and at least half a millilitre.</summary>
-    public static Band Poured(Band ml)
-    {
-        var slack = Math.Max(PourLeast, ml.Typical * PourShare);
-        return new Band(Math.Max(0, Math.Min(ml.Low, ml.Typical - slack)), ml.Typical, Math.Max(ml.High, ml.Typical + slack));
-    }
+    public static Band Poured(Band ml) => Tolerance.Jigger(ml);
 
     private static double Room(List<Pour> pours, Service service)
     {

@@ -73,7 +73,7 @@ public sealed record Fit
     /// <summary>The spec, the target and what could be poured, without any search.</summary>
     public static Fit Of(Spec spec, Bar bar, Kinds kinds)
     {
-        var target = ServedDrink.Of(spec, bar.Settings.IceWet);
+        var target = ServedDrink.Of(spec, bar.Settings.IceWet, hand: bar.Settings.Hand);
         var need = target.WashLine.LiquidMl + WashLine.Displaced(ServedDrink.Run(target.Pours, target.Service).Served, target.WashLine.IceG);
         var home = HomeService.Of(spec, target.Service, need, bar);
         var (slots, missing) = Slots.For(spec, target, bar, kinds, MostBottles);

@@ -18,6 +18,9 @@ internal sealed class Slot
 
     public required IReadOnlyList<Option> Options { get; init; }
 
+    /// <summary>Whether it is poured by eye, because no measure is at home.</summary>
+    public bool ByEye { get; init; }
+
     public double AskedMl => Asked.Millilitres.Typical;
 
     /// <summary>A bottle for the line.</summary>
@@ -40,7 +43,8 @@ internal sealed class Slot
     public Pour Pour(Option option, Mark mark)
     {
         var fixedAmount = Line.Amount.Unit.Kind is UnitKind.Poured or UnitKind.Part;
-        var ml = fixedAmount ? Written.Poured(Band.Exactly(mark.Millilitres))
+        var ml = fixedAmount && ByEye ? Tolerance.FreePour(Band.Exactly(mark.Millilitres))
+            : fixedAmount ? Tolerance.Jigger(Band.Exactly(mark.Millilitres))
             : AskedMl <= 0 ? Band.Exactly(mark.Millilitres)
             : new Band(Asked.Millilitres.Low, Asked.Millilitres.Typical, Asked.Millilitres.High).Times(mark.Millilitres / AskedMl);
         return option.Item.Pour with { Millilitres = ml, Last = Asked.Last || option.Item.Pour.Last };

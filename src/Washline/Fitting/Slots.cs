@@ -42,6 +42,7 @@ internal static class Slots
                     Asked = asked,
                     MeantLevel = Noticing.Level(asked.Kind.Potency, asked.Millilitres.Typical, 1, target.Served.VolumeMl),
                     Options = options,
+                    ByEye = bar.Measures.Count == 0,
                 });
             }
             else if (!line.Optional)

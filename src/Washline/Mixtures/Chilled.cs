@@ -19,14 +19,16 @@ public readonly record struct Chilled(Mixture Liquid, double TemperatureC, doubl
     /// <param name="startC">Its temperature, °C.</param>
     /// <param name="ice">The ice.</param>
     /// <param name="seconds">How long, 0 to 600 s; the blender runs until drink and ice are in balance.</param>
+    /// <param name="rate">A person's own hand: what the calibrated rate is multiplied by, 0.1 to 10.</param>
     /// <remarks>See docs/physics.md: one standard deviation of the dilution is 0.05 shaken, 0.08 stirred, 0.10 to 0.15 built or crushed.</remarks>
-    public static Chilled By(Technique technique, Mixture mixture, double startC, Ice ice, double seconds)
+    public static Chilled By(Technique technique, Mixture mixture, double startC, Ice ice, double seconds, double rate = 1)
     {
         Measures.Door.Check(seconds, 0, 600, nameof(seconds), "s");
+        Measures.Door.Check(rate, 0.1, 10, nameof(rate), "times the calibrated rate");
         if (technique == Technique.NoIce || ice.Grams <= 0 || mixture.Mass <= 0) return new Chilled(mixture, startC, 0, ice.Grams);
         return technique == Technique.Blend
             ? Balance(mixture, startC, ice, JugJPerK, 20, BlenderJ)
-            : Run(mixture, startC, ice, IceContact.Of(technique, mixture, startC, ice), seconds);
+            : Run(mixture, startC, ice, IceContact.Of(technique, mixture, startC, ice).Times(rate), seconds);
     }
 
     /// <summary>The temperature in °C of two liquids poured together; their heat of mixing counts.</summary>

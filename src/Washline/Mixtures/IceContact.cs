@@ -30,6 +30,9 @@ public readonly record struct IceContact(
         };
     }
 
+    /// <summary>The same with so many times the rate.</summary>
+    internal IceContact Times(double rate) => this with { RateWPerK = RateWPerK * rate };
+
     /// <summary>Rate of a hard shake: the liquid's heat capacity over a time, less when there is little ice.</summary>
     internal static double ShakeRate(Mixture mixture, double startC, Ice ice, double seconds) =>
         Heat.Of(mixture).CapacityAt(startC) / seconds * Math.Min(1, ice.Grams / (1.4 * Math.Max(1e-9, mixture.Mass)));
