@@ -89,10 +89,9 @@ public static class CalibrateCommand
     private static Refusal Unreachable(Calibration trial, Gauge gauge, string name)
     {
         var (low, high) = trial.Reach(gauge.What);
-        var (read, from, to, unit) = gauge.What == Gauged.Temperature
-            ? (gauge.Value.ToString("0.#", CultureInfo.InvariantCulture), low.ToString("0.#", CultureInfo.InvariantCulture), high.ToString("0.#", CultureInfo.InvariantCulture), " °C")
-            : (Number(gauge.Value), Number(low), Number(high), " times what it was");
-        return new Refusal($"However one {name}s this drink, its {Word(gauge.What)} comes to {from} to {to}{unit}; {read}{unit} was read.",
+        var unit = gauge.What switch { Gauged.Volume => "mL", Gauged.Weight => "g", _ => "°C" };
+        string Read(double value) => Sheets.Say.Number(value * gauge.Before, unit == "°C" ? "0.#" : "0");
+        return new Refusal($"However one {name}s this drink, its {Word(gauge.What)} comes to {Read(low)} to {Read(high)} {unit}; {Read(gauge.Value)} {unit} was read.",
             "Check the readings, the time and whether the ice was wet or straight from the freezer.");
     }
 

@@ -22,7 +22,7 @@ public static class FitCommand
             var fits = read.Specs.Select(spec => Fit.Find(spec, bar, Kinds.Catalogue)).ToList();
             if (result.Json()) result.Output().WriteLine(DrinkJson.Of(fits, bar.Settings.Country));
             else fits.ForEach(fit => result.Output().WriteLine(FitSheet.Of(fit, bar.Settings.Country)));
-            if (!result.Json() && fits.Any(fit => Say.IceIsAsked(fit.Home.Service))) result.Output().WriteLine(Say.AskIce);
+            if (!result.Json() && fits.Any(fit => fit.Closest is not null && Say.IceIsAsked(fit.Home.Service))) result.Output().WriteLine(Say.AskIce);
             return read.Problems.Count == 0 ? 0 : result.Problems(read.File, read.Problems);
         });
         return command;

@@ -94,13 +94,13 @@ public static class Say
     public static bool IceIsAsked(Service service) => service.IceWet is null && service.Technique != Mixtures.Technique.NoIce;
 
     /// <summary>The head on a drink, or nothing.</summary>
-    public static string Foam(WashLine line) => line.FoamMl < 1 ? ""
+    public static string Foam(WashLine line) => line.FoamMl < 5 ? ""
         : $"about {Number(line.FoamMl, "0")} mL{(line.Overflows ? "" : $", {Number(line.FoamMm, "0")} mm,")} on top (our estimate, from memory)"
             + (line.Overflows || line.FoamMm <= line.ToRimMm ? "" : "; it stands above the rim");
 
     /// <summary>The glass that would suit better, or nothing.</summary>
     public static string Suited(WashLine line, IReadOnlyList<Glass> home) => line.Suited(home) is not { } glass ? ""
-        : $"{(home.Contains(glass) ? "your" : "a")} {glass.Name} ({Ml(glass.CapacityMl)}) would suit it better";
+        : $"{(home.Contains(glass) ? "your" : "a")} {Drawings.GlassCaption.Named(glass)} ({Ml(glass.CapacityMl)}) would suit it better";
 
     /// <summary>The swing worth tasting for, or nothing.</summary>
     public static string Taste(IReadOnlyList<Swing> swings)

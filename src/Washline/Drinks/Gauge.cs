@@ -4,7 +4,8 @@ namespace Washline.Drinks;
 /// <param name="What">Volume or weight as a ratio, after over before; or temperature.</param>
 /// <param name="Value">The reading: a ratio, or °C.</param>
 /// <param name="Error">How far it may be off, in the same unit, one standard deviation.</param>
-public readonly record struct Gauge(Gauged What, double Value, double Error)
+/// <param name="Before">What a ratio is of, mL or g before the ice; 1 for a temperature.</param>
+public readonly record struct Gauge(Gauged What, double Value, double Error, double Before = 1)
 {
     private const double JugMl = 2; // reading a kitchen jug; judgement
     private const double ScaleG = 1; // a kitchen scale; judgement
@@ -23,6 +24,6 @@ public readonly record struct Gauge(Gauged What, double Value, double Error)
     private static Gauge Ratio(Gauged what, double before, double after, double error)
     {
         Measures.Door.Check(before, 10, 5000, "Before", "mL or g");
-        return new(what, after / before, Math.Sqrt(1 + after / before * (after / before)) * error / before);
+        return new(what, after / before, Math.Sqrt(1 + after / before * (after / before)) * error / before, before);
     }
 }

@@ -45,13 +45,13 @@ public sealed record WashLine(Glass Glass, double LiquidMl, double IceG, double 
 
     /// <summary>
     /// A glass that would suit better when it overflows or looks empty: the drink, ice and head as they are, 5 to 25 mm below the rim. Glasses at home go
-    /// before those of the trade; up goes into stemmed glasses, ice into tumblers and cups. Nothing when it stands well, or none suits.
+    /// before those of the trade; up rather goes into stemmed glasses, ice into tumblers and cups. Nothing when it stands well, or none suits.
     /// </summary>
     /// <param name="home">The glasses at home.</param>
     public Glass? Suited(IReadOnlyList<Glass> home)
     {
         if (!Overflows && !LooksEmpty) return null;
-        return Best(home) ?? Best(TradeGlasses.All);
+        return Best(home, true) ?? Best(home, false) ?? Best(TradeGlasses.All, true) ?? Best(TradeGlasses.All, false);
     }
 
     /// <summary>Millilitres of drink that so much floating ice pushes aside (Archimedes).</summary>
@@ -66,12 +66,12 @@ public sealed record WashLine(Glass Glass, double LiquidMl, double IceG, double 
 
     private static bool OnIce(Glass glass) => glass.Shape is GlassShape.Tumbler or GlassShape.Cylinder or GlassShape.Cup or GlassShape.Balloon;
 
-    private Glass? Best(IReadOnlyList<Glass> glasses)
+    private Glass? Best(IReadOnlyList<Glass> glasses, bool asUsual)
     {
         var (best, off) = ((Glass?)null, double.MaxValue);
         foreach (var glass in glasses)
         {
-            if (IceG > 1 != OnIce(glass)) continue;
+            if (glass == Glass || (asUsual && IceG > 1 != OnIce(glass))) continue;
             var line = In(glass, LiquidMl, IceG, FilledMl);
             if (line.Overflows || line.LooksEmpty) continue;
             var free = line.ToRimMm - line.Thick(FoamMl);
