@@ -29,7 +29,7 @@ internal static class Routes
         });
         site.MapPost("/spec/{title}/ice", IResult (string title, IFormCollection form) =>
         {
-            if (shelf.Load().Spec(title) is not { } spec || form["ice"].ToString() is not ("wet" or "freezer")) return Nowhere(title);
+            if (shelf.Load().Spec(BenchAddress.Title(title)) is not { } spec || form["ice"].ToString() is not ("wet" or "freezer")) return Nowhere(BenchAddress.Title(title));
             shelf.File.Change(bar => bar with { Settings = bar.Settings with { IceWet = form["ice"] == "wet" } });
             var pours = form["pour"].Select(p => BenchAddress.Read(p ?? "")).OfType<(string, double)>().ToList();
             return To(pours.Count > 0 ? BenchAddress.Of(spec.Title, pours) : BenchAddress.Of(spec.Title));

@@ -30,16 +30,17 @@ public sealed class OnlyThisComputer
     [InlineData("/demo")]
     [InlineData("/read")]
     [InlineData("/spec/Daiquiri/keep")]
+    [InlineData("/spec/Daiquiri/ice")]
     public async Task Nothing_is_changed_by_a_form_from_elsewhere(string path)
     {
         await using var house = await OpenHouse.Open(demo: path != "/demo");
         var before = house.File.Load();
         using var client = new HttpClient();
-        using var form = new FormUrlEncodedContent(new Dictionary<string, string> { ["text"] = "Plain\n\n60 ml gin\n", ["keep"] = "keep", ["pour"] = "limes~25", ["lay"] = "lay" });
+        using var form = new FormUrlEncodedContent(new Dictionary<string, string> { ["text"] = "Plain\n\n60 ml gin\n", ["keep"] = "keep", ["pour"] = "limes~25", ["lay"] = "lay", ["ice"] = "wet" });
         using var response = await client.PostAsync(new Uri(house.Address + path), form, Stop);
         Assert.Equal(HttpStatusCode.BadRequest, response.StatusCode);
         var after = house.File.Load();
-        Assert.Equal((before.Specs.Count, before.HousePours.Count, before.IsEmpty), (after.Specs.Count, after.HousePours.Count, after.IsEmpty));
+        Assert.Equal((before.Specs.Count, before.HousePours.Count, before.IsEmpty, before.Settings), (after.Specs.Count, after.HousePours.Count, after.IsEmpty, after.Settings));
     }
 
     [Fact]

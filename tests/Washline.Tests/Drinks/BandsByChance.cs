@@ -36,7 +36,8 @@ public class BandsByChance
     private static Sip Made(ServedDrink drink, ChillingError error, Bell lot)
     {
         var pours = drink.Pours.Select(p => p.With(Math.Clamp(lot.Draw(p.Strength), 0, 100), Math.Max(0, lot.Draw(p.Sugar)), Math.Max(0, lot.Draw(p.Acid)))
-            with { Millilitres = Band.Exactly(Math.Max(0, lot.Draw(p.Millilitres))) }).ToList();
+            with
+        { Millilitres = Band.Exactly(Math.Max(0, lot.Draw(p.Millilitres))) }).ToList();
         var seconds = Math.Clamp(drink.Service.Seconds * (1 + error.TimeShare * lot.Next()), 0, Service.MostSeconds);
         var sip = ServedDrink.Run(pours, drink.Service with { Seconds = seconds }).Sip;
         if (drink.Service.Technique == Technique.NoIce) return sip;
