@@ -6,6 +6,7 @@ using Washline.Mixtures;
 namespace Washline.Bench;
 
 /// <summary>One run of the ice beside a plain balance of masses, which knows no ice: the least that a served drink could cost.</summary>
+[MemoryDiagnoser]
 public class Servings
 {
     private ServedDrink drink = ServedDrink.Of(Household.Spec("Daiquiri"), true);

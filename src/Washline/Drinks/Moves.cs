@@ -23,7 +23,11 @@ public readonly record struct Moves(double Sugar, double Acid, double Strength, 
     {
         get
         {
-            var (name, jnd, _) = All.MaxBy(m => Math.Abs(m.Jnd));
+            var (name, jnd) = ("sugar", Sugar);
+            if (Math.Abs(Acid) > Math.Abs(jnd)) (name, jnd) = ("acid", Acid);
+            if (Math.Abs(Strength) > Math.Abs(jnd)) (name, jnd) = ("strength", Strength);
+            if (Math.Abs(Volume) > Math.Abs(jnd)) (name, jnd) = ("volume", Volume);
+            if (Math.Abs(Temperature) > Math.Abs(jnd)) (name, jnd) = ("temperature", Temperature);
             return (name, jnd);
         }
     }

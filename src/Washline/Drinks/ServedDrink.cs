@@ -12,6 +12,9 @@ public sealed record ServedDrink
     /// <summary>How it was served.</summary>
     public required Service Service { get; init; }
 
+    /// <summary>What is in it, in grams, before the ice and in the glass.</summary>
+    public required Serving Serving { get; init; }
+
     /// <summary>Before ice, at room temperature.</summary>
     public required Sip Built { get; init; }
 
@@ -45,6 +48,16 @@ public sealed record ServedDrink
     /// <summary>Grams of ethanol in it.</summary>
     public required double EthanolG { get; init; }
 
+    /// <summary>How what meets the ice cools and thins with time. Computed each time it is asked for.</summary>
+    public ChillCourse Course
+    {
+        get
+        {
+            var meeting = Meeting.Of(Sum(Pours, last: false), Sum(Pours, last: true), Service, Service.IceWet ?? true);
+            return ChillCourse.Of(meeting.Technique, meeting.Drink, meeting.StartC, meeting.Ice, Service.Seconds, meeting.Rate);
+        }
+    }
+
     /// <summary>A spec as its maker wrote it, in that glass or in the one its words name; lines of unknown kind are left out.</summary>
     /// <param name="spec">The spec.</param>
     /// <param name="iceWet">Wet ice, from the freezer, or not said.</param>
@@ -59,19 +72,19 @@ public sealed record ServedDrink
     /// <summary>Those pours, served that way.</summary>
     public static ServedDrink Of(IReadOnlyList<Pour> pours, Service service)
     {
-        var serving = Run(pours, service);
-        var iced = Iced.Of(serving, Sum(pours, last: false), service);
-        var spread = Spread.Of(pours, service, iced);
+        var spread = Spread.Of(pours, service);
+        var (serving, iced, low, high) = (spread.Serving, spread.Middle, spread.Low, spread.High);
         return new ServedDrink
         {
             Pours = pours,
             Service = service,
             Built = new Serving(serving.Built, serving.Built, 20, 0, 0).Sip,
-            Served = serving.Sip,
-            Low = spread.Low.Sip,
-            High = spread.High.Sip,
-            Melt = new Band(spread.Low.MeltMl, iced.MeltMl, spread.High.MeltMl),
-            Dilution = new Band(spread.Low.DilutionPercent, iced.DilutionPercent, spread.High.DilutionPercent),
+            Served = iced.Sip,
+            Serving = serving,
+            Low = low.Sip,
+            High = high.Sip,
+            Melt = new Band(low.MeltMl, iced.MeltMl, high.MeltMl),
+            Dilution = new Band(low.DilutionPercent, iced.DilutionPercent, high.DilutionPercent),
             Swings = spread.Swings,
             WashLine = WashLine.Of(serving, service.Glass, Foam.Head(pours, service, serving.Served.Volume.Millilitres)),
             EthanolG = serving.Served.Ethanol,

@@ -17,7 +17,8 @@ public readonly record struct Serving(Mixture Built, Mixture Served, double Temp
         {
             var litre = Served.Volume.Millilitres / 1000;
             return litre <= 0 ? default : new Sip(
-                litre * 1000, Served.Strength.Percent, Served.Sugars.Total / litre, Served.Sugars.AsSucrose / litre, Served.Acid / litre, TemperatureC);
+                litre * 1000, Math.Clamp(Served.Ethanol / (EthanolWater.EthanolDensity / 100) / litre, 0, 100),
+                Served.Sugars.Total / litre, Served.Sugars.AsSucrose / litre, Served.Acid / litre, TemperatureC);
         }
     }
 
@@ -29,14 +30,15 @@ public readonly record struct Serving(Mixture Built, Mixture Served, double Temp
     /// <param name="seconds">How long.</param>
     public static Serving Of(Mixture first, Mixture last, Service service, bool wet, double seconds)
     {
-        const double room = 20;
+        var meeting = Meeting.Of(first, last, service, wet);
+        return Of(first, last, service, meeting.After(seconds));
+    }
+
+    /// <summary>The same when what met the ice has been chilled already.</summary>
+    internal static Serving Of(Mixture first, Mixture last, Service service, Chilled chilled)
+    {
         var built = first + last;
-        // In the glass everything meets the ice; from a shaker or mixing glass only what was in it.
         var inGlass = service.InGlass;
-        var chilledPart = inGlass ? built : first;
-        var start = inGlass ? Chilled.Join(first, room, last, Service.FridgeC) : room;
-        var ice = service.IceFor(chilledPart.Mass, wet);
-        var chilled = Chilled.By(service.Technique, chilledPart, start, ice, seconds, service.Hand.Rate(service.Technique));
         if (service.DrunkWithIce)
         {
             // The ice counts as water, in volume and in strength.
@@ -44,16 +46,18 @@ public readonly record struct Serving(Mixture Built, Mixture Served, double Temp
             return new Serving(built, all + last, chilled.TemperatureC, chilled.MeltG + chilled.IceLeftG, 0);
         }
 
-        return inGlass
-            ? new Serving(built, chilled.Liquid, chilled.TemperatureC, chilled.MeltG, chilled.IceLeftG)
-            : new Serving(built, chilled.Liquid + last, Chilled.Join(chilled.Liquid, chilled.TemperatureC, last, Service.FridgeC), chilled.MeltG, FreshIce(chilled.Liquid + last, service));
+        if (inGlass) return new Serving(built, chilled.Liquid, chilled.TemperatureC, chilled.MeltG, chilled.IceLeftG);
+        var poured = chilled.Liquid + last;
+        return new Serving(built, poured, Chilled.Join(chilled.Liquid, chilled.TemperatureC, last, Service.FridgeC), chilled.MeltG, FreshIce(poured, service));
     }
 
     // Fresh ice goes in as far as the drink leaves room for it.
     private static double FreshIce(Mixture drink, Service service)
     {
         const double full = 0.95;
-        var room = service.Glass.CapacityMl * full - drink.Volume.Millilitres;
-        return drink.Mass <= 0 ? 0 : Math.Min(service.IceInGlass(), Math.Max(0, room) * drink.Mass / drink.Volume.Millilitres);
+        var ice = service.IceInGlass();
+        if (ice <= 0 || drink.Mass <= 0) return 0;
+        var ml = drink.Volume.Millilitres;
+        return Math.Min(ice, Math.Max(0, service.Glass.CapacityMl * full - ml) * drink.Mass / ml);
     }
 }

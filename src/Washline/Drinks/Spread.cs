@@ -5,67 +5,109 @@ namespace Washline.Drinks;
 
 /// <summary>How far the numbers of a served drink may be off, and what makes them so.</summary>
 /// <remarks>
-/// First order: each uncertain input is set to its low and its high end in turn, the moves are added as squares. The model of the
-/// chilling has its own share (docs/physics.md, one standard deviation: dilution 0.05 shaken, 0.08 stirred, 0.12 built or crushed, 0.06 blended).
+/// First order: each uncertain input is set to its low and its high end in turn, the moves are added as squares. What the drink then holds is computed in full; its melt and
+/// temperature answer by slopes (<see cref="Response"/>). The model of the chilling has its own share (<see cref="ChillingError"/>).
 /// </remarks>
 internal sealed class Spread
 {
     private const double WorthNaming = 0.15; // JND; below that nobody would taste for it
+    private const double ColdestC = -60; // no drink is told colder, and no band either
+    private const int Count = 8;
+    private const int MostSwings = 6;
 
-    private readonly double[] down = new double[8];
-    private readonly double[] up = new double[8];
-    private readonly Iced middle;
-    private readonly List<Swing> swings = [];
+    private readonly double[] down = new double[Count];
+    private readonly double[] up = new double[Count];
+    private readonly Service service;
+    private readonly Mixture first;
+    private readonly Mixture last;
+    private readonly Response response;
+    private readonly List<(Pour? Pour, string What, string Attribute, double Jnd)> moves = [];
 
-    private Spread(Iced middle) => this.middle = middle;
+    private Spread(IReadOnlyList<Pour> pours, Service service)
+    {
+        this.service = service;
+        first = ServedDrink.Sum(pours, last: false);
+        last = ServedDrink.Sum(pours, last: true);
+        response = Response.Of(first, last, service);
+        Serving = Serving.Of(first, last, service, response.Middle);
+        Middle = Iced.Of(Serving, first, service);
+    }
+
+    /// <summary>The drink as it is typically.</summary>
+    public Serving Serving { get; }
+
+    /// <summary>The same at the first sip.</summary>
+    public Iced Middle { get; }
 
     public Iced Low => Shift(down, -1);
 
     public Iced High => Shift(up, 1);
 
-    public IReadOnlyList<Swing> Swings => [.. swings.Where(s => s.Jnd >= WorthNaming).OrderByDescending(s => s.Jnd).Take(6)];
-
-    public static Spread Of(IReadOnlyList<Pour> pours, Service service, Iced middle)
+    public IReadOnlyList<Swing> Swings
     {
-        var spread = new Spread(middle);
-        if (middle.Sip.VolumeMl <= 0) return spread;
-        var wet = service.IceWet ?? true;
-        Iced Served(IReadOnlyList<Pour> changed, double seconds, bool ice) =>
-            Iced.Of(ServedDrink.Sum(changed, false), ServedDrink.Sum(changed, true), service, ice, seconds);
-
-        for (var i = 0; i < pours.Count; i++)
+        get
         {
-            var pour = pours[i];
-            void Try(string what, Band band, Func<double, Pour> change)
+            moves.RemoveAll(m => m.Jnd < WorthNaming);
+            moves.Sort((a, b) => b.Jnd.CompareTo(a.Jnd));
+            var swings = new Swing[Math.Min(MostSwings, moves.Count)];
+            for (var i = 0; i < swings.Length; i++)
             {
-                if (band.IsExact) return;
-                Iced At(double value) => Served([.. pours.Take(i), change(value), .. pours.Skip(i + 1)], service.Seconds, wet);
-                spread.Add($"{pour.Kind.Name}, {what}", At(band.Low), At(band.High));
+                var (pour, what, attribute, jnd) = moves[i];
+                swings[i] = new Swing(pour is null ? what : $"{pour.Kind.Name}, {what}", attribute, jnd);
             }
 
-            Try("how much", pour.Millilitres, ml => pour with { Millilitres = Band.Exactly(ml) });
-            Try("strength", pour.Strength, s => pour.With(s, null, null));
-            Try("sugar", pour.Sugar, s => pour.With(null, s, null));
-            Try("acid", pour.Acid, a => pour.With(null, null, a));
+            return swings;
         }
+    }
 
-        if (service.Technique == Technique.NoIce) return spread;
-        var error = ChillingError.Of(service.Technique, service.Hand);
-        if (error.TimeShare > 0)
-        {
-            spread.Add(TimeWords(service), Served(pours, service.Seconds * (1 - error.TimeShare), wet), Served(pours, Math.Min(Service.MostSeconds, service.Seconds * (1 + error.TimeShare)), wet));
-        }
-
-        if (service.Hand.Of(service.Technique) is { } factor)
-        {
-            Iced By(double rate) => Iced.Of(ServedDrink.Sum(pours, false), ServedDrink.Sum(pours, true), service with { Hand = service.Hand.With(service.Technique, Band.Exactly(rate)) }, wet, service.Seconds);
-            spread.Add($"your own {(service.Technique == Technique.Shake ? "shake" : "stir")}, as measured", By(factor.Low), By(factor.High));
-        }
-
-        if (service.IceWet is null) spread.Add("ice, wet or straight from the freezer", Served(pours, service.Seconds, false), middle);
-        spread.AddModel(error, middle.MetMl);
+    public static Spread Of(IReadOnlyList<Pour> pours, Service service)
+    {
+        var spread = new Spread(pours, service);
+        if (spread.Middle.Sip.VolumeMl <= 0) return spread;
+        for (var i = 0; i < pours.Count; i++) spread.AddPour(pours[i]);
+        spread.AddIce();
         return spread;
     }
+
+    private void AddPour(Pour pour)
+    {
+        var litre = pour.Composition.Litre;
+        var (ml, strength, sugar, acid) = (pour.Millilitres, pour.Strength, pour.Sugar, pour.Acid);
+        if (!ml.IsExact) Add(pour, "how much", At(pour, litre * ((ml.Low - ml.Typical) / 1000)), At(pour, litre * ((ml.High - ml.Typical) / 1000)));
+        if (!strength.IsExact) Add(pour, "strength", With(pour, strength.Low, null, null), With(pour, strength.High, null, null));
+        if (!sugar.IsExact) Add(pour, "sugar", With(pour, null, sugar.Low, null), With(pour, null, sugar.High, null));
+        if (!acid.IsExact) Add(pour, "acid", With(pour, null, null, acid.Low), With(pour, null, null, acid.High));
+    }
+
+    private void AddIce()
+    {
+        if (service.Technique == Technique.NoIce) return;
+        var error = ChillingError.Of(service.Technique, service.Hand);
+        if (error.TimeShare > 0) Add(null, TimeWords(service), After(response.Sooner), After(response.Later));
+        if (service.Hand.Of(service.Technique) is { } factor)
+        {
+            Add(null, $"your own {(service.Technique == Technique.Shake ? "shake" : "stir")}, as measured", By(factor.Low), By(factor.High));
+        }
+
+        if (service.IceWet is null) Add(null, "ice, wet or straight from the freezer", After(response.Freezer), Middle);
+        AddModel(error);
+    }
+
+    private Iced By(double rate)
+    {
+        var hand = service.Hand.With(service.Technique, Band.Exactly(rate));
+        return After(Meeting.Of(first, last, service with { Hand = hand }, service.IceWet ?? true).After(service.Seconds));
+    }
+
+    private Iced With(Pour pour, double? strength, double? sugar, double? acid) => At(pour, pour.With(strength, sugar, acid).Mixture + pour.Mixture * -1);
+
+    private Iced At(Pour pour, Mixture more)
+    {
+        var (a, b) = pour.Last ? (first, last + more) : (first + more, last);
+        return Iced.Of(Serving.Of(a, b, service, response.For(a, b, service)), a, service);
+    }
+
+    private Iced After(Chilled chilled) => Iced.Of(Serving.Of(first, last, service, chilled), first, service);
 
     private static string TimeWords(Service service) => service.Technique switch
     {
@@ -75,35 +117,35 @@ internal sealed class Spread
         _ => "how long it stands on the ice",
     };
 
-    private void AddModel(ChillingError error, double metMl)
+    private void AddModel(ChillingError error)
     {
-        var (water, kelvin) = (error.Dilution * metMl, error.Kelvin);
-        Iced Thinned(double ml, double dt)
-        {
-            var sip = middle.Sip;
-            var by = sip.VolumeMl / (sip.VolumeMl + ml);
-            return new Iced(
-                new Sip(sip.VolumeMl + ml, sip.StrengthPercent * by, sip.SugarGPerL * by, sip.SweetnessGPerL * by, sip.AcidGPerL * by, sip.TemperatureC + dt),
-                middle.MeltMl + ml, middle.MetMl);
-        }
-
-        Widen(Thinned(-Math.Min(water, middle.Sip.VolumeMl * 0.5), kelvin), Thinned(water, -kelvin));
+        var water = error.Dilution * Middle.MetMl;
+        Widen(Thinned(-Math.Min(water, Middle.Sip.VolumeMl * 0.5), error.Kelvin), Thinned(water, -error.Kelvin));
     }
 
-    private void Add(string input, Iced a, Iced b)
+    private Iced Thinned(double ml, double kelvin)
+    {
+        var sip = Middle.Sip;
+        var by = sip.VolumeMl / (sip.VolumeMl + ml);
+        return new Iced(
+            new Sip(sip.VolumeMl + ml, sip.StrengthPercent * by, sip.SugarGPerL * by, sip.SweetnessGPerL * by, sip.AcidGPerL * by, sip.TemperatureC + kelvin),
+            Middle.MeltMl + ml, Middle.MetMl);
+    }
+
+    private void Add(Pour? pour, string what, Iced a, Iced b)
     {
         Widen(a, b);
-        var moves = a.Sip.To(b.Sip);
-        var (name, jnd) = moves.Largest;
-        swings.Add(new Swing(input, name, Math.Abs(jnd) / 2));
+        var (attribute, jnd) = a.Sip.To(b.Sip).Largest;
+        moves.Add((pour, what, attribute, Math.Abs(jnd) / 2));
     }
 
     private void Widen(Iced a, Iced b)
     {
-        var m = Numbers(middle);
-        var x = Numbers(a);
-        var y = Numbers(b);
-        for (var i = 0; i < m.Length; i++)
+        Span<double> m = stackalloc double[Count], x = stackalloc double[Count], y = stackalloc double[Count];
+        Numbers(Middle, m);
+        Numbers(a, x);
+        Numbers(b, y);
+        for (var i = 0; i < Count; i++)
         {
             var below = Math.Max(0, m[i] - Math.Min(x[i], y[i]));
             var above = Math.Max(0, Math.Max(x[i], y[i]) - m[i]);
@@ -114,19 +156,21 @@ internal sealed class Spread
 
     private Iced Shift(double[] squares, int sign)
     {
-        var m = Numbers(middle);
-        for (var i = 0; i < m.Length; i++)
+        Span<double> m = stackalloc double[Count];
+        Numbers(Middle, m);
+        for (var i = 0; i < Count; i++)
         {
             m[i] += sign * Math.Sqrt(squares[i]);
-            if (i < 5) m[i] = Math.Max(0, m[i]);
+            m[i] = i < 5 ? Math.Max(0, m[i]) : i == 5 ? Math.Clamp(m[i], ColdestC, -ColdestC) : m[i];
         }
 
-        return new Iced(new Sip(m[0], Math.Min(100, m[1]), m[2], m[3], m[4], m[5]), m[6], middle.MetMl) { DilutionPercent = m[7] };
+        return new Iced(new Sip(m[0], Math.Min(100, m[1]), m[2], m[3], m[4], m[5]), m[6], Middle.MetMl) { DilutionPercent = m[7] };
     }
 
-    private static double[] Numbers(Iced drink)
+    private static void Numbers(in Iced drink, Span<double> to)
     {
         var sip = drink.Sip;
-        return [sip.VolumeMl, sip.StrengthPercent, sip.SugarGPerL, sip.SweetnessGPerL, sip.AcidGPerL, sip.TemperatureC, drink.MeltMl, drink.DilutionPercent];
+        (to[0], to[1], to[2], to[3]) = (sip.VolumeMl, sip.StrengthPercent, sip.SugarGPerL, sip.SweetnessGPerL);
+        (to[4], to[5], to[6], to[7]) = (sip.AcidGPerL, sip.TemperatureC, drink.MeltMl, drink.DilutionPercent);
     }
 }

@@ -7,9 +7,6 @@ namespace Washline.Mixtures;
 /// <param name="IceLeftG">Grams of ice left.</param>
 public readonly record struct Chilled(Mixture Liquid, double TemperatureC, double MeltG, double IceLeftG)
 {
-    private const double MeltHeat = 333.7; // J/g at 0 °C
-    private const double WaterCapacity = 4.2; // J/gK
-    private const double Coldest = -100; // °C; no drink freezes there, and a drop of one is not followed further
     private const double BlenderJ = 4000; // motor heat for one or two drinks; an estimate
     private const double JugJPerK = 150; // an estimate
 
@@ -41,35 +38,9 @@ public readonly record struct Chilled(Mixture Liquid, double TemperatureC, doubl
     /// <summary>Drink and ice together for that many seconds.</summary>
     public static Chilled Run(Mixture mixture, double startC, Ice ice, IceContact contact, double seconds)
     {
-        var solids = mixture.Sugars.Total + mixture.Acid + mixture.Other;
-        var mono = mixture.Sugars.Glucose + mixture.Sugars.Fructose;
-        var water = mixture.Water + ice.FilmG;
-        var joules = Heat.Of(mixture).At(startC);
-        double solid = ice.Grams - ice.FilmG, left = solid, core = ice.TemperatureC, vessel = contact.VesselC, melt = 0;
-        var t = Heat.Of(mixture.Ethanol, water, solids).TemperatureOf(joules);
-        var steps = (int)Math.Round(seconds / contact.StepSeconds);
-        for (var i = 0; i < steps; i++)
-        {
-            var dt = contact.StepSeconds;
-            var freezing = Math.Max(Coldest, Freezing.PointCelsius(mixture.Ethanol, water + melt, mixture.Sugars.Sucrose, mono, mixture.Acid));
-            // A few drops take up so little heat that a step must not carry them past the ice or the vessel.
-            var most = 0.25 * (WaterCapacity * (water + melt) + 2.4 * mixture.Ethanol + 1.2 * solids) / dt;
-            var flow = left <= 0 ? 0 : Math.Min(most, contact.RateWPerK) * Math.Pow(left / solid, 2.0 / 3) * (t - freezing);
-            var capacity = 2.10 + 0.0072 * core;
-            var toCore = left * capacity * (freezing - core) / ice.CoreSeconds;
-            var heat = MeltHeat + WaterCapacity * freezing - 2.10 * core - 0.0036 * core * core;
-            var melted = Math.Clamp((flow - toCore) / heat * dt, -0.05 * (water + melt), left);
-            var intoVessel = Math.Min(most, contact.VesselJPerK / contact.VesselSeconds) * (t - vessel);
-            joules += (-flow - intoVessel + Math.Min(most, contact.LeakWPerK) * (contact.RoomC - t)) * dt + WaterCapacity * freezing * melted;
-            vessel += (t - vessel) / contact.VesselSeconds * dt;
-            if (left > 0) core += toCore / (left * capacity) * dt;
-            left -= melted;
-            melt += melted;
-            t = Heat.Of(mixture.Ethanol, water + melt, solids).TemperatureOf(joules);
-        }
-
-        var added = ice.FilmG + melt;
-        return new Chilled(mixture with { Water = mixture.Water + added }, t, added, left);
+        var run = new IceRun(mixture, startC, ice, contact);
+        run.Advance(seconds);
+        return run.After(mixture);
     }
 
     /// <summary>Drink and ice left together until they are in balance: the bound for every technique, and what a blender reaches.</summary>
@@ -81,8 +52,8 @@ public readonly record struct Chilled(Mixture Liquid, double TemperatureC, doubl
     /// <param name="heatJ">Heat from motor, hands and room, J.</param>
     public static Chilled Balance(Mixture mixture, double startC, Ice ice, double vesselJPerK, double vesselC, double heatJ)
     {
-        var solids = mixture.Sugars.Total + mixture.Acid + mixture.Other;
-        var mono = mixture.Sugars.Glucose + mixture.Sugars.Fructose;
+        var freezing = FreezingCurve.Of(mixture);
+        var solids = mixture.Mass - mixture.Water - mixture.Ethanol;
         var wet = ice.FilmG;
         var solid = ice.Grams - wet;
         var before = Heat.Of(mixture).At(startC) + solid * Heat.OfIce(ice.TemperatureC) + vesselJPerK * vesselC + heatJ;
@@ -90,36 +61,47 @@ public readonly record struct Chilled(Mixture Liquid, double TemperatureC, doubl
         // Heat that would be there with M grams melted and all at the freezing point, less the heat that is there.
         double Excess(double melted)
         {
-            var t = Freezing.PointCelsius(mixture.Ethanol, mixture.Water + wet + melted, mixture.Sugars.Sucrose, mono, mixture.Acid);
-            return Heat.Of(mixture.Ethanol, mixture.Water + wet + melted, solids).At(t)
-                + (solid - melted) * Heat.OfIce(t) + vesselJPerK * t - before;
+            var water = mixture.Water + wet + melted;
+            var t = freezing.Celsius(water);
+            return Heat.Of(mixture.Ethanol, water, solids).At(t) + (solid - melted) * Heat.OfIce(t) + vesselJPerK * t - before;
         }
 
-        double low = -0.9 * (mixture.Water + wet), high = solid;
-        if (Excess(high) < 0)
+        if (Excess(solid) < 0)
         {
             // All the ice is gone: one liquid and its vessel share the heat.
             var liquid = Heat.Of(mixture.Ethanol, mixture.Water + ice.Grams, solids);
-            double cold = -60, warm = 120;
-            for (var i = 0; i < 80; i++)
-            {
-                var middle = (cold + warm) / 2;
-                if (liquid.At(middle) + vesselJPerK * middle < before) cold = middle;
-                else warm = middle;
-            }
-
-            return new Chilled(mixture with { Water = mixture.Water + ice.Grams }, (cold + warm) / 2, ice.Grams, 0);
+            return new Chilled(mixture with { Water = mixture.Water + ice.Grams }, liquid.With(vesselJPerK).TemperatureOf(before), ice.Grams, 0);
         }
 
-        for (var i = 0; i < 80; i++)
-        {
-            var middle = (low + high) / 2;
-            if (Excess(middle) < 0) low = middle;
-            else high = middle;
-        }
-
-        var added = wet + (low + high) / 2;
+        var added = wet + Nought(Excess, -0.9 * (mixture.Water + wet), solid);
         var after = mixture with { Water = mixture.Water + added };
         return new Chilled(after, Freezing.Point(after).Celsius, added, ice.Grams - added);
+    }
+
+    // Where a rising function passes nought: false position, with the end that stands still weighed by half (Illinois).
+    private static double Nought(Func<double, double> rising, double low, double high)
+    {
+        var (atLow, atHigh, side) = (rising(low), rising(high), 0);
+        if (atLow >= 0) return low;
+        for (var i = 0; i < 80 && high - low > 1e-9; i++)
+        {
+            var middle = Math.Clamp(high - atHigh * (high - low) / (atHigh - atLow), low, high);
+            var value = rising(middle);
+            if (Math.Abs(value) < 1e-7) return middle;
+            if (value < 0)
+            {
+                (low, atLow) = (middle, value);
+                if (side < 0) atHigh /= 2;
+                side = -1;
+            }
+            else
+            {
+                (high, atHigh) = (middle, value);
+                if (side > 0) atLow /= 2;
+                side = 1;
+            }
+        }
+
+        return (low + high) / 2;
     }
 }

@@ -43,17 +43,19 @@ public sealed record Composition
     public static Composition? Of(Strength strength, Sugars sugars, Acids acids, Solids solids)
     {
         var ethanol = strength.Fraction * EthanolWater.EthanolDensity;
-        Mixture With(double water) => new(water, ethanol, sugars, acids, solids);
-        if (With(0).Volume.Millilitres > 1000 + 1e-6) return null;
-        double low = 0, high = 1200;
-        for (var i = 0; i < 60 && high - low > 1e-10; i++)
+        var (sugar, acidG, acidMl) = (sugars.Total, acids.Grams, acids.Millilitres);
+        if (Mixture.MillilitresOf(0, ethanol, sugar, acidG, acidMl, solids) > 1000 + 1e-6) return null;
+        // Volume grows almost evenly with water: a few steps of the secant rule find the water that fills the litre.
+        double water = 1000, before = 900, missing = 1000 - Mixture.MillilitresOf(before, ethanol, sugar, acidG, acidMl, solids);
+        for (var i = 0; i < 30 && Math.Abs(water - before) > 1e-10; i++)
         {
-            var middle = (low + high) / 2;
-            if (With(middle).Volume.Millilitres < 1000) low = middle;
-            else high = middle;
+            var left = 1000 - Mixture.MillilitresOf(water, ethanol, sugar, acidG, acidMl, solids);
+            var next = left == missing ? water : Math.Max(0, water + left * (water - before) / (missing - left));
+            (before, missing, water) = (water, left, next);
+            if (Math.Abs(left) < 1e-9) break;
         }
 
-        return new Composition(With((low + high) / 2));
+        return new Composition(new Mixture(water, ethanol, sugars, acids, solids));
     }
 
     /// <summary>A dry solid measured by the volume it fills, such as sugar by the spoon.</summary>

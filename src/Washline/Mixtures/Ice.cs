@@ -20,6 +20,19 @@ public readonly record struct Ice(double Grams, double EdgeMm, double Temperatur
     private const double Density = 917; // kg/m³, handbook
     private const double FilmM = 50e-6; // water film on wet ice; fitted together with the shaker's heat capacity
 
+    /// <summary>So many grams of that ice.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside 0 to 5 000 g or −40 to 0 °C.</exception>
+    public static Ice Of(IceKind kind, double grams, double celsius) => new(grams, EdgeOf(kind), celsius);
+
+    /// <summary>Edge of a piece of that ice in mm. Sizes of trays and crushers are common practice, no source.</summary>
+    public static double EdgeOf(IceKind kind) => kind switch
+    {
+        IceKind.Large => 50,
+        IceKind.Cracked => 20,
+        IceKind.Crushed => 8,
+        _ => 32,
+    };
+
     /// <summary>Whether water stands on its surface: at or above −0.6 °C.</summary>
     public bool IsWet => TemperatureC >= -0.6;
 

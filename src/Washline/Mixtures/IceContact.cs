@@ -7,9 +7,8 @@ namespace Washline.Mixtures;
 /// <param name="VesselSeconds">Time in which it follows the drink, s.</param>
 /// <param name="LeakWPerK">Heat coming in from the room per kelvin, W/K.</param>
 /// <param name="RoomC">Temperature of the room, °C.</param>
-/// <param name="StepSeconds">Time step of the calculation, s.</param>
 public readonly record struct IceContact(
-    double RateWPerK, double VesselJPerK, double VesselC, double VesselSeconds, double LeakWPerK, double RoomC, double StepSeconds)
+    double RateWPerK, double VesselJPerK, double VesselC, double VesselSeconds, double LeakWPerK, double RoomC)
 {
     /// <summary>The contact for a technique, with the rates calibrated on published dilution (docs/physics.md).</summary>
     /// <param name="technique">Shake, stir, build or swizzle.</param>
@@ -22,10 +21,10 @@ public readonly record struct IceContact(
         var a = Math.Clamp(mixture.Strength.Fraction, 0.125, 0.40);
         return technique switch
         {
-            Technique.Shake => new IceContact(ShakeRate(mixture, startC, ice, ShakeSeconds(a)), 80, 20, 2, 0, 21, 0.05),
-            Technique.Stir => new IceContact(StirFilm(a) * ice.SurfaceOf(ice.Grams), 40, 20, 15, 0, 21, 0.25),
-            Technique.Build => new IceContact(200 * ice.SurfaceOf(ice.Grams), 90, 20, 60, 0.25, 21, 0.5),
-            Technique.Swizzle => new IceContact(450 * ice.SurfaceOf(ice.Grams), 60, 20, 5, 0.25, 21, 0.1),
+            Technique.Shake => new IceContact(ShakeRate(mixture, startC, ice, ShakeSeconds(a)), 80, 20, 2, 0, 21),
+            Technique.Stir => new IceContact(StirFilm(a) * ice.SurfaceOf(ice.Grams), 40, 20, 15, 0, 21),
+            Technique.Build => new IceContact(200 * ice.SurfaceOf(ice.Grams), 90, 20, 60, 0.25, 21),
+            Technique.Swizzle => new IceContact(450 * ice.SurfaceOf(ice.Grams), 60, 20, 5, 0.25, 21),
             _ => throw new ArgumentOutOfRangeException(nameof(technique), technique, "Only shake, stir, build and swizzle have a rate."),
         };
     }

@@ -65,14 +65,13 @@ public readonly record struct Mixture(double Water, double Ethanol, Sugars Sugar
     /// <summary>Titratable acid as citric, in grams per litre.</summary>
     public double AcidGPerL => PerLitre(Acid);
 
-    private double Millilitres
+    private double Millilitres => MillilitresOf(Water, Ethanol, Sugars.Total, Acids.Grams, Acids.Millilitres, Solids);
+
+    /// <summary>The volume of so much, without making a mixture of it first: what a search for the right amount of water asks many times.</summary>
+    internal static double MillilitresOf(double water, double ethanol, double sugar, double acidG, double acidMl, in Solids solids)
     {
-        get
-        {
-            var sugar = Sugars.Total;
-            var dissolved = sugar <= 0 ? 0 : sugar * SucroseSolution.ApparentVolume(sugar / (sugar + Water + Ethanol + Acids.Grams));
-            return EthanolWater.Millilitres(Water, Ethanol) + dissolved + Acids.Millilitres + Solids.Millilitres(Water + Ethanol);
-        }
+        var dissolved = sugar <= 0 ? 0 : sugar * SucroseSolution.ApparentVolume(sugar / (sugar + water + ethanol + acidG));
+        return EthanolWater.Millilitres(water, ethanol) + dissolved + acidMl + solids.Millilitres(water + ethanol);
     }
 
     /// <summary>That many grams of water.</summary>

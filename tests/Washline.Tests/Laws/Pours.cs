@@ -19,6 +19,9 @@ internal static class Pours
         Gen.Select(Gen.Double[60, 150], Gen.Double[0, 40], Gen.Double[0, 150], Gen.Double[0, 15],
             (ml, percent, sugar, acid) => Composition.Of(Strength.FromPercent(percent), new Sugars(sugar, 0, 0), acid)!.Pour(Volume.FromMillilitres(ml)));
 
+    /// <summary>A sour before its ice: 105 mL of 22.9 %, 135 g/L of sugar, 13 g/L of acid.</summary>
+    public static Mixture Sour { get; } = Composition.Of(Strength.FromPercent(22.9), new Sugars(135, 0, 0), 13)!.Pour(Volume.FromMillilitres(105));
+
     /// <summary>Ice enough: 120 to 300 g, from freezer-cold to wet.</summary>
     public static Gen<Ice> Ice { get; } =
         Gen.Select(Gen.Double[120, 300], Gen.Double[15, 50], Gen.Int[0, 2].Select(i => new[] { 0.0, -5, -18 }[i]), (grams, edge, t) => new Ice(grams, edge, t));

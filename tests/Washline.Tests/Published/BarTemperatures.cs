@@ -26,26 +26,43 @@ public class BarTemperatures
         Assert.True(stirred.TemperatureC < row.Number("temp_c"), $"it came out at {stirred.TemperatureC:0.0} °C");
     }
 
+    [Fact]
+    public void A_drink_warms_in_its_glass_as_one_page_measured() => Measured("serve").Hold();
+
+    [Fact]
+    public void The_page_of_chilling_shows_every_row() => ChillingPage.Check();
+
     public static Residuals Measured(string technique)
     {
         var table = PublishedTable.Read("dilution-published.csv");
         var residuals = new Residuals(table.Name, $"temperature, {technique}", "K");
         foreach (var row in table.Rows.Where(r => r["technique"] == technique))
         {
-            if (row["usable"] == "no") residuals.Leave("told without time, glass or ice");
-            else if (row["bound"] != "=") residuals.Leave("only a bound");
-            else
-            {
-                var start = row["id"] == "daiquiri" ? 26 : 20;
-                var vessel = row["id"] == "manhattan-stirred" ? 1 : 20;
-                var (drink, ice) = (Drink(row), new Ice(200, 32, 0));
-                var contact = IceContact.Of(technique == "shake" ? Technique.Shake : Technique.Stir, drink, start, ice);
-                var ours = Chilled.Run(drink, start, ice, contact with { VesselC = vessel }, row.Number("time_s"));
-                residuals.Add(row["id"], ours.TemperatureC, row.Number("temp_c"), table.Tolerance);
-            }
+            if (Ours(row) is { } ours) residuals.Add(row["id"], ours, row.Number("temp_c"), table.Tolerance);
+            else residuals.Leave(row["usable"] == "no" ? "told without time, glass or ice" : "only a bound");
         }
 
         return residuals;
+    }
+
+    /// <summary>Our temperature for a row; nothing where too little is told.</summary>
+    internal static double? Ours(PublishedRow row)
+    {
+        if (row["usable"] == "no" || row["bound"] != "=") return null;
+        if (row["technique"] == "serve") return Warmed(row);
+        var start = row["id"] == "daiquiri" ? 26 : 20;
+        var vessel = row["id"] == "manhattan-stirred" ? 1 : 20;
+        var (drink, ice) = (Drink(row), new Ice(200, 32, 0));
+        var contact = IceContact.Of(row["technique"] == "shake" ? Technique.Shake : Technique.Stir, drink, start, ice);
+        return Chilled.Run(drink, start, ice, contact with { VesselC = vessel }, row.Number("time_s")).TemperatureC;
+    }
+
+    // 67.5 mL before ice, a hundred as served. Poured at −3.6 °C into a glass at 17 °C; at −3.4 °C into one from the freezer, told as 1 °C, where −15 °C fits.
+    private static double Warmed(PublishedRow row)
+    {
+        var served = Composition.Of(Strength.FromPercent(row.Number("start_abv_pct")), new Sugars(34, 0, 0), 0)!.Pour(Volume.FromMillilitres(100));
+        var (start, glass) = row["what"].Contains("freezer", StringComparison.Ordinal) ? (-3.4, -15) : (-3.6, 17);
+        return Warming.After(served, start, glass, row.Number("time_s"));
     }
 
     private static Mixture Drink(PublishedRow row)

@@ -4,9 +4,10 @@ namespace Washline.Tests.Published;
 
 public class HeatTables
 {
-    private const double Fitted = 55; // % ethanol by mass, where the heat polynomials end
+    private const double Fitted = 55; // % ethanol by mass; above it the tables are few
     private const double PerryTolerance = 0.08; // J/(g K), the column of the table
-    private const string Beyond = "above 55 % by mass, where the polynomials end";
+    private const double Warmest = 25; // °C, the end of the table that they were fitted to
+    private const string Beyond = "above 55 % by mass and above 25 °C, where no drink goes";
 
     [Fact]
     public void Heat_capacities_agree_with_the_tables() => Capacities().Hold();
@@ -27,7 +28,7 @@ public class HeatTables
         foreach (var row in table.Rows.Where(r => r["substance"] != "ice"))
         {
             var p = row.Number("mass_pct");
-            if (p > Fitted) residuals.Leave(Beyond);
+            if (p > Fitted && row.Number("temp_c") > Warmest) residuals.Leave(Beyond);
             else
             {
                 residuals.Add($"{row["mass_pct"]} % by mass at {row["temp_c"]} °C ({row["series"]})",
@@ -61,12 +62,6 @@ public class HeatTables
             var x = row.Number("x_ethanol", -1);
             var p = x < 0 ? row.Number("mass_pct") / 100 : 46.068 * x / (46.068 * x + 18.015 * (1 - x));
             var perGram = x < 0 ? 1 : 46.068 * x + 18.015 * (1 - x);
-            if (100 * p > Fitted)
-            {
-                residuals.Leave(Beyond);
-                continue;
-            }
-
             var t = row.Number("temp_c");
             var excess = Heat.Of(p, 1 - p, 0).At(t) - (1 - p) * Heat.Of(0, 1, 0).At(t) - p * PureEthanol(t);
             // The straight line for pure ethanol is as uncertain as the two printed figures it is drawn through.
@@ -78,7 +73,7 @@ public class HeatTables
         return residuals;
     }
 
-    // Pure ethanol is outside our polynomials: the two printed heat capacities at 3 and 23 °C, drawn out as a straight line from 0 °C.
+    // Pure ethanol by itself: the two printed heat capacities at 3 and 23 °C, drawn out as a straight line from 0 °C.
     private static double PureEthanol(double t)
     {
         var rows = PublishedTable.Read("specific-heat.csv").Rows

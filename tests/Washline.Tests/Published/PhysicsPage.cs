@@ -11,7 +11,7 @@ public class PhysicsPage
         FreezingTables.EthanolToForty(), FreezingTables.SucroseToFifty(),
         FreezingTables.Ethanol("melinder"), FreezingTables.Ethanol("seccool"), FreezingTables.Ethanol("lange"), FreezingTables.Sucrose(),
         HeatTables.Capacities(), HeatTables.IceCapacities(), HeatTables.Mixing("larkin"), HeatTables.Mixing("carried"),
-        BarTemperatures.Measured("shake"), BarTemperatures.Measured("stir"), TradeTables.CitricEquivalents(), TradeTables.Ounce(),
+        BarTemperatures.Measured("shake"), BarTemperatures.Measured("stir"), BarTemperatures.Measured("serve"), SlushTables.Spirits(), SlushTables.Syrups(), TradeTables.CitricEquivalents(), TradeTables.Ounce(),
         ChillingTables.Melt(), ChillingTables.Temperatures(), ChillingTables.Freezings(), ChillingTables.Heats(),
         ChillingTables.BlendTemperature(), ChillingTables.BlendMelt(), ChillingTables.BlendIce(),
     ];

@@ -8,9 +8,6 @@ namespace Washline.Tests.SecondOpinion;
 /// </summary>
 public class AThousandDrinks
 {
-    private const string Coarse =
-        "Apart beyond the tolerance: the library takes Euler steps of 0.05 to 0.5 s and rounds the time to whole steps. Run this when its steps are finer.";
-
     [Fact]
     public void Volume_and_strength_agree_with_a_second_opinion()
     {
@@ -36,10 +33,10 @@ public class AThousandDrinks
     }
 
     [Theory]
-    [InlineData(Technique.Shake, Skip = Coarse)]
-    [InlineData(Technique.Stir, Skip = Coarse)]
-    [InlineData(Technique.Build, Skip = Coarse)]
-    [InlineData(Technique.Swizzle, Skip = Coarse)]
+    [InlineData(Technique.Shake)]
+    [InlineData(Technique.Stir)]
+    [InlineData(Technique.Build)]
+    [InlineData(Technique.Swizzle)]
     [InlineData(Technique.Blend)]
     public void Melt_and_temperature_agree_with_a_second_opinion(Technique technique)
     {
@@ -51,7 +48,8 @@ public class AThousandDrinks
             var second = Second(one);
             var first = Chilled.By(technique, one.Drink.Poured, one.StartC, one.Cubes, one.Seconds);
             melt.Compare(first.MeltG, second.MeltG, one, Math.Max(0.05, 0.003 * Math.Abs(second.MeltG)));
-            temperature.Compare(first.TemperatureC, second.TemperatureC, one);
+            // Stronger than half ethanol by mass the library leaves the one set of polynomials for another, drawn through tables the second opinion has not read.
+            temperature.Compare(first.TemperatureC, second.TemperatureC, one, one.Drink.EthanolG > one.Drink.WaterG ? 0.1 : 0.02);
             water.Compare(first.Liquid.Water + first.IceLeftG, one.Drink.WaterG + one.Ice.WeighedG, one);
         }
 
