@@ -37,7 +37,7 @@ internal sealed class Response
             var run = meeting.Begin();
             count = run.Advance(service.Seconds, (1 - share) * service.Seconds, out var passed, steps);
             (Middle, Sooner) = (run.After(meeting.Drink), passed.After(meeting.Drink));
-            count = run.IceLeftG < 0.03 * meeting.Ice.Grams ? -1 : Join(steps, count);
+            count = Middle.IceLeftG < 0.03 * meeting.Ice.Grams ? -1 : Join(steps, count);
             run.Advance(Math.Min(Service.MostSeconds, (1 + share) * service.Seconds));
             Later = Freezer = run.After(meeting.Drink);
         }

@@ -14,10 +14,9 @@ internal struct IceRun
     private const double WaterCapacity = 4.2; // J/gK
     private const double Gamma = 0.43586652150845;
     private const double KeptLiquid = 0.1; // share of its water that a drink keeps liquid however cold the ice
-    private const double MadeGoodSeconds = 10;
     private const double Shortest = 1e-6; // s
-    private const double KelvinOff = 0.02; // what one step may be off, °C
-    private const double ShareOff = 2e-4; // and in melt, grams per gram of drink
+    private const double KelvinOff = 0.015; // what one step may be off, °C
+    private const double ShareOff = 1.5e-4; // and in melt, grams per gram of drink
 
     private readonly FreezingCurve freezing;
     private readonly IceContact contact;
@@ -34,9 +33,7 @@ internal struct IceRun
     // What moves: cube root of the share of ice left; heat of the drink, J; vessel, °C; core of the ice, °C.
     private Vector256<double> state;
     private double step;
-
-    // Drink, ice and vessel together, J.
-    private double energy;
+    private double energy; // of drink, ice and vessel together, J
 
     public IceRun(Mixture mixture, double startC, Ice ice, IceContact contact)
     {
@@ -62,14 +59,15 @@ internal struct IceRun
     /// <summary>Grams of water that the ice has given, its wet surface included.</summary>
     public readonly double MeltG => film + Melted(state.GetElement(0));
 
-    /// <summary>Grams of ice left.</summary>
-    public readonly double IceLeftG => solid - Melted(state.GetElement(0));
-
     /// <summary>The drink's temperature, °C.</summary>
     public readonly double TemperatureC => Liquid(state.GetElement(0)).TemperatureOf(state.GetElement(1));
 
     /// <summary>The drink as it is now.</summary>
-    public readonly Chilled After(Mixture mixture) => new(mixture with { Water = mixture.Water + MeltG }, TemperatureC, MeltG, Math.Max(0, IceLeftG));
+    public readonly Chilled After(Mixture mixture)
+    {
+        var melt = Math.Clamp(MeltG, (KeptLiquid - 1) * mixture.Water, film + solid);
+        return new(mixture with { Water = mixture.Water + melt }, TemperatureC, melt, film + solid - melt);
+    }
 
     /// <summary>Goes on until that many seconds.</summary>
     public void Advance(double until)
@@ -172,12 +170,10 @@ internal struct IceRun
         var grams = ShareOff * (mass + Math.Max(0, Melted(r)));
         var melt = solid * (3 * r * r * off.GetElement(0) + r * r * r * 2.1 / MeltHeat * off.GetElement(3)) / grams;
         var kelvin = (off.GetElement(1) + contact.VesselJPerK * off.GetElement(2)) / (quick.Capacity * KelvinOff);
-        // The quicker drink and ice exchange heat, the sooner a slip is made good.
-        return Math.Max(melt, kelvin) / (1 + MadeGoodSeconds * contact.RateWPerK * r * r / quick.Capacity);
+        return Math.Max(melt, kelvin);
     }
 
     private readonly double Melted(double r) => solid * (1 - r * r * r);
-
     private readonly Heat Liquid(double r) => Heat.Of(ethanol, water + Melted(r), solids);
 
     // What moves, a second; and the drink's heat capacity, J/K.
