@@ -7,9 +7,15 @@ namespace Washline.Reading;
 /// <param name="Problems">Everything that could not be read as meant, by line and column.</param>
 public sealed record Draft(IReadOnlyList<Spec> Specs, IReadOnlyList<Problem> Problems)
 {
-    /// <summary>One entry for every line of the text that is not blank.</summary>
+    /// <summary>The form it was read as.</summary>
+    public TextForm Form { get; init; }
+
+    /// <summary>One or more entries for every line of the text that is not blank; together they hold every word of it.</summary>
     public IReadOnlyList<Accounted> Account { get; init; } = [];
 
-    /// <summary>Reads one or more specs from a text. It never throws for what is written; docs/spec-text.md describes the form.</summary>
+    /// <summary>For every spec, for every one of its lines, where it was read; as long as <see cref="Specs"/>, or empty where the form keeps no places.</summary>
+    public IReadOnlyList<IReadOnlyList<Origin>> Origins { get; init; } = [];
+
+    /// <summary>Reads one or more specs from a written text. It never throws for what is written; docs/spec-text.md describes the form.</summary>
     public static Draft Read(string text, Kinds kinds) => new Reader(kinds).Read(SourceLine.Split(text));
 }

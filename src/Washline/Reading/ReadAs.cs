@@ -36,6 +36,12 @@ public enum ReadAs
     /// <summary>A rule between two specs.</summary>
     Divider,
 
+    /// <summary>Talk that is no part of a spec; set aside, not lost.</summary>
+    Talk,
+
+    /// <summary>Marks of the form itself: times and numbers of captions, braces and names of data.</summary>
+    Marks,
+
     /// <summary>Not read: a problem says why.</summary>
     Problem,
 }
