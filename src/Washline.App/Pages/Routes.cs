@@ -36,12 +36,18 @@ internal static class Routes
         });
         site.MapGet("/bar", () => Show<BarPage>(new() { ["Bar"] = shelf.Load() }));
         site.MapGet("/read", () => Show<ReadPage>([]));
-        site.MapPost("/read", IResult ([FromForm] string? text, [FromForm] string? keep, [FromForm] string? replace) =>
+        site.MapPost("/read", async Task<IResult> (IFormCollection form) =>
         {
-            var reading = new Pasted(text ?? "", shelf.Load());
-            if (keep is null || !reading.MayBeKept(replace is not null)) return Show<ReadPage>(new() { ["Reading"] = reading });
+            if (form.Files["file"] is { Length: > 0 } file)
+            {
+                using var text = new StreamReader(file.OpenReadStream());
+                return Show<ReadPage>(new() { ["Reading"] = Pasted.Of(await text.ReadToEndAsync(), shelf.Load(), file.FileName) });
+            }
+
+            var reading = Pasted.Of(form, shelf.Load());
+            if (!form.ContainsKey("keep") || !reading.MayBeKept(form.ContainsKey("replace"))) return Show<ReadPage>(new() { ["Reading"] = reading });
             shelf.File.Change(reading.Into);
-            return To(BenchAddress.Of(reading.Draft.Specs[0].Title));
+            return To(BenchAddress.Of(reading.Taken[0].Title));
         });
         site.MapFallback(() => Results.NotFound());
     }

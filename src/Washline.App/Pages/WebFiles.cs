@@ -10,6 +10,7 @@ internal static class WebFiles
     {
         ["washline.css"] = Bytes("washline.css"),
         ["bench.css"] = Bytes("bench.css"),
+        ["read.css"] = Bytes("read.css"),
         ["blazor.web.js"] = Bytes("blazor.web.js"),
     };
 

@@ -9,6 +9,7 @@ internal sealed partial class Reader(Kinds kinds)
     private const int LongestTitle = 80;
     private readonly IngredientText ingredients = new(kinds);
     private readonly List<Spec> specs = [];
+    private readonly List<IReadOnlyList<Origin>> origins = [];
     private readonly List<Problem> problems = [];
     private readonly List<Accounted> account = [];
     private SpecDraft spec = new();
@@ -36,7 +37,7 @@ internal sealed partial class Reader(Kinds kinds)
         }
 
         Finish();
-        return new Draft(specs, [.. problems.OrderBy(p => p.Line).ThenBy(p => p.Column)]) { Account = account };
+        return new Draft(specs, [.. problems.OrderBy(p => p.Line).ThenBy(p => p.Column)]) { Account = account, Origins = origins };
     }
 
     private ReadAs Take(SourceLine line, SourceLine? next)
@@ -116,6 +117,7 @@ internal sealed partial class Reader(Kinds kinds)
         }
 
         spec.Lines.Add(found.Line);
+        spec.Origins.Add(new Origin(line.Number, 1 + line.Text.Length - line.Text.TrimStart().Length, line.Raw.Trim()));
         return ReadAs.Ingredient;
     }
 
@@ -153,6 +155,7 @@ internal sealed partial class Reader(Kinds kinds)
             }
 
             specs.Add(spec.Made());
+            origins.Add(spec.Origins);
         }
 
         spec = new SpecDraft();

@@ -13,6 +13,8 @@ internal sealed class SpecDraft
 
     public List<Line> Lines { get; } = [];
 
+    public List<Origin> Origins { get; } = [];
+
     public bool HasIngredientLines { get; set; }
 
     public List<string> Method { get; } = [];

@@ -35,6 +35,9 @@ public static class SpecText
         return text.Append(keys).ToString();
     }
 
+    /// <summary>One ingredient as a line of that text.</summary>
+    public static string Write(Line line) => LineText.Write(line);
+
     private static string MethodWords(Spec spec)
     {
         var written = One(spec.Method.Written);
