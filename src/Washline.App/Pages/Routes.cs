@@ -34,6 +34,7 @@ internal static class Routes
             var pours = form["pour"].Select(p => BenchAddress.Read(p ?? "")).OfType<(string, double)>().ToList();
             return To(pours.Count > 0 ? BenchAddress.Of(spec.Title, pours) : BenchAddress.Of(spec.Title));
         });
+        site.MapGet("/tonight", () => Show<TonightPage>(new() { ["Tonight"] = shelf.Tonight(shelf.Load()) }));
         site.MapGet("/bar", () => Show<BarPage>(new() { ["Bar"] = shelf.Load() }));
         site.MapGet("/read", () => Show<ReadPage>([]));
         site.MapPost("/read", async Task<IResult> (IFormCollection form) =>

@@ -32,8 +32,19 @@ internal sealed class Shelf(BarFile file)
         ? known.Fits.GetOrAdd(SpecText.Write(spec), _ => Fitting.Fit.Find(spec, bar, Kinds.Catalogue))
         : Fitting.Fit.Find(spec, bar, Kinds.Catalogue);
 
+    /// <summary>Every spec of a bar that was loaded here, in order of what a drinker would notice, and what to buy next.</summary>
+    public Tonight Tonight(Bar bar)
+    {
+        var fits = bar.Specs.AsParallel().AsOrdered().Select(s => Fit(s, bar)).ToList();
+        return homes.TryGetValue(bar, out var known)
+            ? known.Evenings.GetOrAdd(string.Join('\f', bar.Specs.Select(SpecText.Write)), _ => Fitting.Tonight.Of(fits, bar, Kinds.Catalogue))
+            : Fitting.Tonight.Of(fits, bar, Kinds.Catalogue);
+    }
+
     private sealed record Known(string Home)
     {
+        public ConcurrentDictionary<string, Tonight> Evenings { get; } = new(StringComparer.Ordinal);
+
         public ConcurrentDictionary<string, Fit> Fits { get; } = new(StringComparer.Ordinal);
     }
 }

@@ -16,7 +16,7 @@ public sealed class EveryPageCanBeRead(Chromium chromium)
 
     private static readonly (string Name, string Path)[] Pages =
     [
-        ("specs", "/"), ("bench", "/spec/Breakwater%20Sour"), ("out-of-reach", "/spec/Kiln%20and%20Palm"), ("bar", "/bar"), ("read", "/read"), ("nowhere", "/nowhere"),
+        ("specs", "/"), ("bench", "/spec/Breakwater%20Sour"), ("out-of-reach", "/spec/Kiln%20and%20Palm"), ("bar", "/bar"), ("tonight", "/tonight"), ("read", "/read"), ("nowhere", "/nowhere"),
     ];
 
     private static readonly (string Name, string Path)[] More =

@@ -50,6 +50,20 @@ public sealed class PourFitReadCommands : IDisposable
     }
 
     [Fact]
+    public void Tonight_lists_every_spec_in_order_of_what_a_drinker_would_notice_and_says_what_to_buy()
+    {
+        using var home = new TempHome();
+        home.Run("demo");
+        Golden.Check("tonight", home.Run("tonight").Out);
+        Golden.Check("tonight-json", home.Run("tonight", "--json", "--price", "overproof rum=31.50").Out);
+        var wrong = home.Run("tonight", "--price", "moonbeams=3");
+        Assert.Equal(1, wrong.Exit);
+        Assert.Equal("washline: 'moonbeams=3' is not a price of a kind.  Write the kind, an equals sign and a number: --price \"rye whisky=28\".", wrong.Error.Trim());
+        using var empty = new TempHome();
+        Assert.Contains("No spec is kept yet.", empty.Run("tonight").Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Json_is_pinned_to_the_letter()
     {
         Golden.Check("pour-json", home.Run("pour", "Daiquiri", "--json").Out);

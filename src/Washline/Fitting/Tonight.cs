@@ -1,0 +1,39 @@
+using Washline.Drinks;
+
+namespace Washline.Fitting;
+
+/// <summary>Every kept spec fitted to the bar, in order of what a drinker would notice, and what a few more bottles would open.</summary>
+/// <param name="Fits">Nearest first; those out of reach last.</param>
+/// <param name="Buying">The best one, two and three bottles to buy; shorter when fewer open as much.</param>
+public sealed record Tonight(IReadOnlyList<Fit> Fits, IReadOnlyList<Purchase> Buying)
+{
+    /// <summary>From this distance on a spec counts as within reach only with another bottle: a drinker would notice.</summary>
+    public const double Noticed = 1;
+
+    /// <summary>A spec that was out of reach is opened by a bottle with which the drink stands nearer than this.</summary>
+    public const double StillThatDrink = 2;
+
+    /// <summary>The fits in groups by the verdict's words, nearest first; those without an offer are <c>out of reach</c>.</summary>
+    public IEnumerable<IGrouping<string, Fit>> Groups => Fits.GroupBy(f => f.Closest?.Verdict ?? "out of reach");
+
+    /// <summary>Fits every spec of a bar.</summary>
+    /// <param name="bar">The home with its specs.</param>
+    /// <param name="kinds">The catalogue.</param>
+    /// <param name="prices">What a bottle of a kind costs, by id of the kind, where somebody has said so.</param>
+    /// <param name="fitted">Told after each fit, from any thread.</param>
+    public static Tonight Of(Bar bar, Kinds kinds, IReadOnlyDictionary<string, decimal>? prices = null, Action? fitted = null)
+    {
+        var fits = bar.Specs.AsParallel().AsOrdered().Select(spec =>
+        {
+            var fit = Fit.Find(spec, bar, kinds);
+            fitted?.Invoke();
+            return fit;
+        }).ToList();
+        return Of(fits, bar, kinds, prices);
+    }
+
+    /// <summary>The same from fits that are already found.</summary>
+    public static Tonight Of(IReadOnlyList<Fit> fits, Bar bar, Kinds kinds, IReadOnlyDictionary<string, decimal>? prices = null) => new(
+        [.. fits.OrderBy(f => f.Closest?.DistanceJnd ?? double.PositiveInfinity).ThenBy(f => f.OutOfReach.Count).ThenBy(f => f.Spec.Title, StringComparer.OrdinalIgnoreCase)],
+        Purchase.Best(fits, bar, kinds, prices ?? new Dictionary<string, decimal>()));
+}

@@ -1,0 +1,70 @@
+using Washline.Drinks;
+using Washline.Fitting;
+
+namespace Washline.Tests.Fitting;
+
+/// <summary>Every kept spec against the bar, and what to buy next.</summary>
+public class TonightAtHome
+{
+    [Fact]
+    public void Every_spec_stands_once_in_the_list_nearest_first_and_out_of_reach_last()
+    {
+        var tonight = Tonight.Of(DemoHome.Bar, Kinds.Catalogue);
+        Assert.Equal(DemoHome.Bar.Specs.Select(s => s.Title).Order(StringComparer.Ordinal), tonight.Fits.Select(f => f.Spec.Title).Order(StringComparer.Ordinal));
+        var distances = tonight.Fits.Select(f => f.Closest?.DistanceJnd ?? double.PositiveInfinity).ToList();
+        Assert.Equal(distances.Order(), distances);
+        foreach (var fit in tonight.Fits) Assert.Equal(Fit.Find(fit.Spec, DemoHome.Bar, Kinds.Catalogue).Closest?.DistanceJnd, fit.Closest?.DistanceJnd);
+        Assert.All(tonight.Groups, g => Assert.All(g, f => Assert.Equal(g.Key, f.Closest is { } offer ? Verdict.Of(offer.DistanceJnd) : "out of reach")));
+    }
+
+    [Fact]
+    public void What_a_purchase_opens_the_fits_with_it_on_the_shelf_say_too_and_no_single_bottle_opens_more()
+    {
+        var bar = DemoHome.Bar;
+        var tonight = Tonight.Of(bar, Kinds.Catalogue);
+        Assert.NotEmpty(tonight.Buying);
+        foreach (var purchase in tonight.Buying)
+        {
+            var opened = Opened(bar, tonight, [.. purchase.Bottles.Select(b => (b.Kind, b.Strength))]);
+            Assert.Equal(opened.Order(StringComparer.Ordinal), purchase.Opens.Select(f => f.Spec.Title).Order(StringComparer.Ordinal));
+        }
+
+        // Every bottle that a line of some spec calls for, bought alone.
+        var one = tonight.Buying[0];
+        Assert.Single(one.Bottles);
+        var asked = bar.Specs.SelectMany(s => s.Lines).Where(l => l.Kind is not null).Select(l => (l.Kind!, l.Strength)).Distinct();
+        Assert.All(asked, bottle => Assert.True(Opened(bar, tonight, [bottle]).Count <= one.Opens.Count, bottle.ToString()));
+        Assert.Equal(tonight.Buying.Select(p => p.Opens.Count).Distinct().Order(), tonight.Buying.Select(p => p.Opens.Count));
+    }
+
+    [Fact]
+    public void Three_specs_that_miss_one_bottle_make_it_the_one_to_buy_and_two_bottles_open_what_neither_does_alone()
+    {
+        var bar = DemoHome.Bar with
+        {
+            Specs =
+            [
+                DemoHome.Read("One\n\n60 ml mezcal\n30 ml lime juice\n20 ml simple syrup\n\nshake 12 s\n"),
+                DemoHome.Read("Two\n\n45 ml mezcal\n30 ml sweet vermouth\n\nstir 30 s\n"),
+                DemoHome.Read("Three\n\n50 ml absinthe\n30 ml lime juice\n20 ml simple syrup\n\nshake 12 s\n"),
+                DemoHome.Read("Four\n\n30 ml absinthe\n45 ml mezcal\n30 ml lime juice\n20 ml simple syrup\n\nshake 12 s\n"),
+            ],
+            Bottles = [.. DemoHome.Bar.Bottles.Where(b => !b.Kind.IsA("mezcal") && !b.Kind.IsA("absinthe"))],
+        };
+        var prices = new Dictionary<string, decimal> { ["mezcal"] = 35, ["absinthe"] = 50 };
+        var buying = Tonight.Of(bar, Kinds.Catalogue, prices).Buying;
+        Assert.Equal(["mezcal"], buying[0].Bottles.Select(b => b.Kind.Id));
+        Assert.Equal(["One", "Two"], buying[0].Opens.Select(f => f.Spec.Title));
+        Assert.Equal(35, buying[0].Price);
+        Assert.Equal(["absinthe", "mezcal"], buying[1].Bottles.Select(b => b.Kind.Id).Order(StringComparer.Ordinal));
+        Assert.Equal(4, buying[1].Opens.Count);
+        Assert.Equal(85, buying[1].Price);
+    }
+
+    private static List<string> Opened(Bar bar, Tonight tonight, List<(Kind Kind, Washline.Measures.Strength? Strength)> bottles)
+    {
+        var richer = bar with { Bottles = [.. bar.Bottles, .. bottles.Select((b, i) => new Bottle { Name = $"new {i}", Kind = b.Kind, Strength = b.Strength })] };
+        return [.. tonight.Fits.Where(f => f.Closest is null || f.Closest.DistanceJnd >= 1)
+            .Where(f => Fit.Find(f.Spec, richer, Kinds.Catalogue).Closest?.DistanceJnd < (f.OutOfReach.Count > 0 ? 2 : 1)).Select(f => f.Spec.Title)];
+    }
+}
