@@ -16,6 +16,7 @@ public static class Root
             ReadCommand.Make(),
             PourCommand.Make(),
             FitCommand.Make(),
+            RiffCommand.Make(),
             TonightCommand.Make(),
             BarCommand.Make(),
             SpecsCommand.Make(),

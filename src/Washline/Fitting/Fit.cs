@@ -40,9 +40,17 @@ public sealed record Fit
     /// <param name="spec">The spec; lines of unknown kind are left out on both sides.</param>
     /// <param name="bar">The home.</param>
     /// <param name="kinds">The catalogue.</param>
-    public static Fit Find(Spec spec, Bar bar, Kinds kinds)
+    public static Fit Find(Spec spec, Bar bar, Kinds kinds) => Find(Of(spec, bar, kinds));
+
+    /// <summary>A riffed spec, its amounts found so that the drink keeps the balance of another.</summary>
+    /// <param name="riffed">The spec with the change made; its kinds and amounts are what is asked for.</param>
+    /// <param name="balance">The drink whose sweet, sour and strong are to be kept.</param>
+    /// <param name="bar">The home.</param>
+    /// <param name="kinds">The catalogue.</param>
+    internal static Fit Balanced(Spec riffed, ServedDrink balance, Bar bar, Kinds kinds) => Find(Of(riffed, bar, kinds, balance));
+
+    private static Fit Find(Fit fit)
     {
-        var fit = Of(spec, bar, kinds);
         if (fit.OutOfReach.Count > 0 || fit.slots.Count == 0) return fit;
 
         var search = new Search(fit.slots, fit.Home.Service, fit.Target.Served);
@@ -71,13 +79,15 @@ public sealed record Fit
     }
 
     /// <summary>The spec, the target and what could be poured, without any search.</summary>
-    public static Fit Of(Spec spec, Bar bar, Kinds kinds)
+    public static Fit Of(Spec spec, Bar bar, Kinds kinds) => Of(spec, bar, kinds, null);
+
+    private static Fit Of(Spec spec, Bar bar, Kinds kinds, ServedDrink? balance)
     {
         var target = ServedDrink.Of(spec, bar.Settings.IceWet, hand: bar.Settings.Hand);
         var need = target.WashLine.LiquidMl + WashLine.Displaced(ServedDrink.Run(target.Pours, target.Service).Served, target.WashLine.IceG);
         var home = HomeService.Of(spec, target.Service, need, bar);
-        var (slots, missing) = Slots.For(spec, target, bar, kinds, MostBottles);
-        return new Fit(slots) { Spec = spec, Target = target, Home = home, OutOfReach = missing };
+        var (slots, missing) = Slots.For(spec, target, bar, kinds, MostBottles, balance is null ? Reach.Usual : Reach.Riffed);
+        return new Fit(slots) { Spec = spec, Target = balance ?? target, Home = home, OutOfReach = missing };
     }
 
     /// <summary>What a drinker would notice if just this were poured: a bottle and an amount for each line of the search, in order.</summary>

@@ -9,9 +9,6 @@ public static class Marks
     /// <summary>How near a mark a maker's amount must lie to be poured to that mark: two per cent, far inside what a jigger can do.</summary>
     public const double Near = 0.02;
 
-    // How far from the maker's amount the search looks: a bartender who would pour less than 0.7 or more than 1.4 of it makes another drink.
-    private const double Least = 0.7;
-    private const double Most = 1.4;
     private static readonly Measure ByEye = new("by eye", "ml", 5, 5, 60);
 
     /// <summary>The marks for a line, least first.</summary>
@@ -20,11 +17,14 @@ public static class Marks
     /// <param name="measures">The measures at home.</param>
     /// <param name="leftMl">What is left in the bottle: nothing above it is offered.</param>
     /// <param name="ratio">How much more of this bottle brings as much spirit, sugar or acid: 1.6 where 63 % was meant and it has 40 %.</param>
-    public static IReadOnlyList<Mark> For(Amount amount, double askedMl, IReadOnlyList<Measure> measures, double leftMl, double ratio = 1)
+    public static IReadOnlyList<Mark> For(Amount amount, double askedMl, IReadOnlyList<Measure> measures, double leftMl, double ratio = 1) =>
+        For(amount, askedMl, measures, leftMl, Reach.Usual, ratio);
+
+    internal static IReadOnlyList<Mark> For(Amount amount, double askedMl, IReadOnlyList<Measure> measures, double leftMl, Reach reach, double ratio)
     {
         var marks = amount.Unit.Kind switch
         {
-            UnitKind.Poured or UnitKind.Part => Poured(amount, askedMl, measures, Least * Math.Min(1, ratio), Most * Math.Max(1, ratio)),
+            UnitKind.Poured or UnitKind.Part => Poured(amount, askedMl, measures, reach.Least * Math.Min(1, ratio), reach.Most * Math.Max(1, ratio)),
             UnitKind.Dashed when amount.Unit.Name is "dash" or "drop" => Counted(amount, askedMl, 1, 3),
             UnitKind.Spooned => Counted(amount, askedMl, 1, 2),
             _ => [Makers(amount, askedMl)],

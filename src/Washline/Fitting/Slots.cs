@@ -11,7 +11,7 @@ internal static class Slots
     // Nobody pours grenadine with the honey syrup at hand: beside the nearest bottle only those are offered that stand little farther.
     private const double Beside = 0.6;
 
-    public static (IReadOnlyList<Slot> Slots, IReadOnlyList<OutOfReach> Missing) For(Spec spec, ServedDrink target, Bar bar, Kinds kinds, int mostBottles)
+    public static (IReadOnlyList<Slot> Slots, IReadOnlyList<OutOfReach> Missing) For(Spec spec, ServedDrink target, Bar bar, Kinds kinds, int mostBottles, Reach reach)
     {
         var shelf = ShelfItem.Of(bar, kinds);
         var slots = new List<Slot>();
@@ -30,7 +30,7 @@ internal static class Slots
             var options = enough
                 .Where(r => r.StandIn.Jnd <= enough[0].StandIn.Jnd + Beside)
                 .Take(mostBottles)
-                .Select(r => Option(line, asked, r.Item, r.StandIn, bar.Measures))
+                .Select(r => Option(line, asked, r.Item, r.StandIn, bar.Measures, reach))
                 // Where the nearest bottle is nearly empty, one that holds enough goes first.
                 .OrderBy(o => o.StandInJnd + (o.Item.LeftMl < asked.Millilitres.Typical ? 0.5 : 0)).ToList();
             if (options.Count > 0)
@@ -54,11 +54,11 @@ internal static class Slots
         return (slots, missing);
     }
 
-    private static Slot.Option Option(Line line, Pour asked, ShelfItem item, (double Jnd, string Reason) standIn, IReadOnlyList<Measure> measures)
+    private static Slot.Option Option(Line line, Pour asked, ShelfItem item, (double Jnd, string Reason) standIn, IReadOnlyList<Measure> measures, Reach reach)
     {
         var ratio = Ratio(asked, item.Pour);
         return new Slot.Option(item, standIn.Jnd, standIn.Reason, Noticing.Carry(asked, item.Pour), ratio,
-            Marks.For(line.Amount, asked.Millilitres.Typical, measures, item.LeftMl, ratio));
+            Marks.For(line.Amount, asked.Millilitres.Typical, measures, item.LeftMl, reach, ratio));
     }
 
     // How much more of the bottle brings as much of what the line is there for: spirit, sugar or acid.

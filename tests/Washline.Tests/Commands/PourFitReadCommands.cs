@@ -50,6 +50,30 @@ public sealed class PourFitReadCommands : IDisposable
     }
 
     [Fact]
+    public void Riff_lists_what_holds_together_re_balances_one_and_writes_it_as_a_spec()
+    {
+        using var home = new TempHome();
+        home.Run("demo");
+        Golden.Check("riff-list", home.Run("riff", "Daiquiri").Out);
+        Golden.Check("riff-swap", home.Run("riff", "Whiskey Sour", "--swap", "rich syrup=honey syrup").Out);
+        Golden.Check("riff-split", home.Run("riff", "Negroni", "--split", "1=blanco tequila", "--as-spec").Out);
+        Golden.Check("riff-json", home.Run("riff", "Daiquiri", "--add", "10 ml maraschino liqueur", "--json").Out);
+    }
+
+    [Theory]
+    [InlineData("--swap", "gin=vodka", "Daiquiri has no line 'gin'.  Its lines are 1 light rum, 2 lime juice, 3 simple syrup.")]
+    [InlineData("--swap", "rum", "'rum' does not say what for what.  Write the line, an equals sign and the kind: --swap \"light rum=mezcal\".")]
+    [InlineData("--split", "rum=moonbeams", "'moonbeams' is not in the catalogue.  Name a kind of ingredient, such as mezcal.")]
+    [InlineData("--add", "some luck", "'some luck' is not one line of a spec.  Write an amount and an ingredient: --add \"10 ml maraschino liqueur\".")]
+    public void A_riff_that_cannot_be_meant_says_what_to_write(string option, string told, string says)
+    {
+        using var home = new TempHome();
+        home.Run("demo");
+        var answer = home.Run("riff", "Daiquiri", option, told);
+        Assert.Equal((1, "washline: " + says), (answer.Exit, answer.Error.Trim()));
+    }
+
+    [Fact]
     public void Tonight_lists_every_spec_in_order_of_what_a_drinker_would_notice_and_says_what_to_buy()
     {
         using var home = new TempHome();
