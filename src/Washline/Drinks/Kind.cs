@@ -32,6 +32,12 @@ public sealed record Kind
     /// <summary>Share of its sugars that is fructose, 0 to 1.</summary>
     public double FructoseShare { get; init; }
 
+    /// <summary>Share of its sugars that is milk sugar, 0 to 1.</summary>
+    public double LactoseShare { get; init; }
+
+    /// <summary>Share of its sugars that is malt sugar and longer chains, 0 to 1.</summary>
+    public double MaltoseShare { get; init; }
+
     /// <summary>The acids that titrate as one gram of citric acid, in the proportions of this kind, with the alkali bound to them.</summary>
     public Acids AcidPerGram { get; init; } = Acids.OfCitric(1);
 
@@ -90,7 +96,7 @@ public sealed record Kind
     /// <returns>Nothing when so much does not go into one litre.</returns>
     public Composition? With(double? strengthPercent, double? sugarGPerL, double? acidGPerL)
     {
-        var sugars = Sugars.Split(sugarGPerL ?? Sugar.Band.Typical, GlucoseShare, FructoseShare);
+        var sugars = Sugars.Split(sugarGPerL ?? Sugar.Band.Typical, GlucoseShare, FructoseShare, LactoseShare, MaltoseShare);
         var acids = AcidPerGram * (acidGPerL ?? Acid.Band.Typical);
         return Is("solid")
             ? Composition.OfSolid(sugars, acids, Solids)

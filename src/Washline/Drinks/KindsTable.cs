@@ -70,8 +70,17 @@ internal static class KindsTable
             Spread = row.Number("spread"),
             Note = row["note"],
         };
+        if (row.Number("sucrose_share") is { } sucrose) kind = Faint(kind, 1 - sucrose - kind.GlucoseShare - kind.FructoseShare);
         return row.Number("density_kg_m3") is { } density && !kind.Is("solid") ? Closing(kind, density, row.Number("water_g_100g"), row.Number("fat_g_100g")) : kind;
     }
+
+    // What sucrose, glucose and fructose leave is lactose in milk and maltose in what is made of grain. Elsewhere it is how far apart the printed total and
+    // the printed sugars stand, and goes on counting as sucrose; so does the twelfth of honey that is other sugars, for with it honey is as sweet as published.
+    private static Kind Faint(Kind kind, double share) =>
+        share < 0.005 ? kind
+        : kind.IsA("dairy") ? kind with { LactoseShare = share }
+        : kind.IsA("beer") || kind.IsA("plant-milk") || kind.IsA("corn-syrup") ? kind with { MaltoseShare = share }
+        : kind;
 
     // The rest of a litre, once water, alcohol, sugar and acid are known, is fat, protein, pulp and salt: their mass from the
     // water column, or, without it, from how much denser the liquid is than its sugar makes it.

@@ -47,7 +47,7 @@ internal sealed class Response
         var (drink, grams) = (meeting.Drink, 0.002 * meeting.Drink.Mass);
         water = Moved(drink with { Water = drink.Water + grams }, service, wet, meeting, near, plan, grams);
         if (drink.Ethanol > 0) ethanol = Moved(drink with { Ethanol = drink.Ethanol + grams }, service, wet, meeting, near, plan, grams);
-        if (drink.Sugars.Sucrose > 0) sucrose = Moved(drink with { Sugars = drink.Sugars + new Sugars(grams, 0, 0) }, service, wet, meeting, near, plan, grams);
+        if (drink.Sugars.Disaccharides > 0) sucrose = Moved(drink with { Sugars = drink.Sugars + new Sugars(grams, 0, 0) }, service, wet, meeting, near, plan, grams);
         if (Small(drink) > 0) mono = Moved(drink with { Sugars = drink.Sugars + new Sugars(0, grams, 0) }, service, wet, meeting, near, plan, grams);
         if (service.InGlass && first.Mass > 0 && last.Mass > 0)
         {
@@ -78,7 +78,7 @@ internal sealed class Response
         var changed = Meeting.Of(first, last, service, service.IceWet ?? true);
         if (!meeting.Happens || !changed.Happens) return changed.After(service.Seconds);
         var (was, now) = (meeting.Drink, changed.Drink);
-        var (w, e, s, m, c) = (now.Water - was.Water, now.Ethanol - was.Ethanol, now.Sugars.Sucrose - was.Sugars.Sucrose, Small(now) - Small(was), changed.StartC - meeting.StartC);
+        var (w, e, s, m, c) = (now.Water - was.Water, now.Ethanol - was.Ethanol, now.Sugars.Disaccharides - was.Sugars.Disaccharides, Small(now) - Small(was), changed.StartC - meeting.StartC);
         var melt = water.Melt * w + ethanol.Melt * e + sucrose.Melt * s + mono.Melt * m + start.Melt * c;
         var celsius = water.Celsius * w + ethanol.Celsius * e + sucrose.Celsius * s + mono.Celsius * m + start.Celsius * c;
         // A slope is for small moves: a drink that answers by degrees is followed in full.

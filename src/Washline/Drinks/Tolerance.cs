@@ -5,27 +5,6 @@ namespace Washline.Drinks;
 /// <summary>How far amounts and labels may be off, each with its source.</summary>
 public static class Tolerance
 {
-    /// <summary>Label strength of spirits, liqueurs, bitters, ± % vol: Regulation (EU) No 1169/2011 annex XII; 27 CFR 5.65. Both read, two pages each.</summary>
-    public const double SpiritLabel = 0.3;
-
-    /// <summary>Label strength of beer, ± % vol: Regulation (EU) No 1169/2011 annex XII, to 5.5 % vol (US 0.3, from memory).</summary>
-    public const double BeerLabel = 0.5;
-
-    /// <summary>Label strength of beer over 5.5 % vol, cider, mead, fruit wine, ± % vol: Regulation (EU) No 1169/2011 annex XII.</summary>
-    public const double StrongBeerLabel = 1.0;
-
-    /// <summary>Beer of more than this counts as strong there, % vol.</summary>
-    public const double StrongBeer = 5.5;
-
-    /// <summary>Label strength of wine to 14 % vol, ± % vol: 27 CFR 4.36, memory (EU 0.5, memory); the wider stands.</summary>
-    public const double WineLabel = 1.5;
-
-    /// <summary>Label strength of wine over 14 % vol, vermouth and fortified wine, ± % vol: 27 CFR 4.36, memory.</summary>
-    public const double StrongWineLabel = 1.0;
-
-    /// <summary>Wine of more than this counts as strong there, % vol.</summary>
-    public const double StrongWine = 14;
-
     /// <summary>Sugar or acid from a label or measured at home, a share of it. Common practice, no source.</summary>
     public const double Concentration = 0.05;
 
@@ -41,18 +20,11 @@ public static class Tolerance
     /// <summary>Poured by eye, the most under, a share. The study found none under on average; a single pour scatters: judgement.</summary>
     public const double FreePourUnder = 0.10;
 
-    /// <summary>How far the strength on that label may be off by law, ± % vol; where EU and US differ, the wider.</summary>
-    public static double Label(Kind kind, double percent) =>
-        kind.IsA("mead") || kind.IsA("cider") ? StrongBeerLabel
-        : kind.IsA("beer") ? percent > StrongBeer ? StrongBeerLabel : BeerLabel
-        : kind.IsA("wine") ? percent > StrongWine ? StrongWineLabel : WineLabel
-        : SpiritLabel;
-
-    /// <summary>The band of a labelled strength, 0 to 100 % vol. What has no alcohol has no tolerance.</summary>
+    /// <summary>The band of a labelled strength, 0 to 100 % vol. What has no alcohol has no tolerance (<see cref="LabelTolerance"/>).</summary>
     public static Band Labelled(Kind kind, double percent)
     {
         if (percent <= 0) return Band.Exactly(0);
-        var off = Label(kind, percent);
+        var off = LabelTolerance.Of(kind, percent);
         return new Band(Math.Max(0, percent - off), percent, Math.Min(100, percent + off));
     }
 

@@ -25,7 +25,7 @@ internal readonly struct FreezingCurve
     private readonly double cross;
     private readonly double salt;
 
-    /// <summary>The curve of so many grams of ethanol, sucrose, monosaccharides, acid as citric, and salt.</summary>
+    /// <summary>The curve of so many grams of ethanol, disaccharides, monosaccharides, acid as citric, and salt.</summary>
     public FreezingCurve(double ethanolG, double sucroseG, double monoG, double acidG, double saltG = 0)
     {
         ethanol = ethanolG;
@@ -38,7 +38,7 @@ internal readonly struct FreezingCurve
 
     /// <summary>The curve of a mixture.</summary>
     public static FreezingCurve Of(Mixture mixture) =>
-        new(mixture.Ethanol, mixture.Sugars.Sucrose, mixture.Sugars.Glucose + mixture.Sugars.Fructose, mixture.Acid, mixture.Solids.Salt);
+        new(mixture.Ethanol, mixture.Sugars.Disaccharides, mixture.Sugars.Glucose + mixture.Sugars.Fructose, mixture.Acid, mixture.Solids.Salt);
 
     /// <summary>The freezing point in °C with that many grams of water.</summary>
     public double Celsius(double water)

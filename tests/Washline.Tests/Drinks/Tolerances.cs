@@ -7,19 +7,39 @@ namespace Washline.Tests.Drinks;
 
 public class Tolerances
 {
-    [Theory]
-    [InlineData("gin", 40, 0.3)]
-    [InlineData("orange-liqueur", 38, 0.3)]
-    [InlineData("lager", 5, 0.5)]
-    [InlineData("stout", 8, 1.0)]
-    [InlineData("cider", 5, 1.0)]
-    [InlineData("mead", 12, 1.0)]
-    [InlineData("white-wine", 12.5, 1.5)]
-    [InlineData("sweet-vermouth", 16, 1.0)]
-    public void A_label_may_be_off_by_what_the_law_allows(string kind, double percent, double off)
+    // A kind and a strength that each row of the table means; the table says by how much.
+    private static readonly (string Kind, double Percent, string[] Rows)[] Labels =
+    [
+        ("gin", 40, ["any other drink", "distilled spirits"]), ("orange-liqueur", 38, ["any other drink", "distilled spirits"]), ("aromatic-bitters", 44.7, ["any other drink", "distilled spirits"]),
+        ("lager", 5, ["beer to 5.5", "malt beverages"]), ("lager", 5.5, ["beer to 5.5", "malt beverages"]), ("stout", 8, ["beer over 5.5", "malt beverages"]),
+        ("cider", 5, ["cider"]), ("mead", 12, ["cider"]),
+        ("white-wine", 12.5, ["eu wine", "wine to 14"]), ("white-wine", 14, ["eu wine", "wine to 14"]), ("sweet-vermouth", 16, ["eu wine", "wine over 14"]), ("ruby-port", 20, ["eu wine", "wine over 14"]),
+    ];
+
+    [Fact]
+    public void A_label_may_be_off_by_the_widest_that_the_table_of_laws_allows()
     {
-        var band = Pour.Of("a bottle", Kinds.Catalogue[kind], percent, null, null)!.Strength;
-        Assert.Equal((percent - off, percent, percent + off), (band.Low, band.Typical, band.High));
+        var rows = PublishedTable.Read("label-tolerance.csv").Rows;
+        foreach (var (kind, percent, names) in Labels)
+        {
+            var meant = names.Select(n => rows.Single(r => $"{r["law"]} {r["drink"]}".StartsWith(n, StringComparison.Ordinal) || r["drink"].StartsWith(n, StringComparison.Ordinal))).ToList();
+            var off = meant.Max(r => r.Number("tolerance_pct"));
+            var band = Pour.Of("a bottle", Kinds.Catalogue[kind], percent, null, null)!.Strength;
+            Assert.Equal((percent - off, percent, percent + off), (band.Low, band.Typical, band.High));
+        }
+    }
+
+    [Fact]
+    public void Every_row_of_the_table_of_laws_is_asked_of_some_label_and_names_kinds_there_are()
+    {
+        var rows = PublishedTable.Read("label-tolerance.csv").Rows;
+        Assert.Equal(rows.Count, LabelTolerance.All.Count);
+        foreach (var (row, ours) in rows.Zip(LabelTolerance.All))
+        {
+            Assert.Equal((row["drink"], row.Number("tolerance_pct"), row.Number("over_pct", 0), row.Number("to_pct", 100)), (ours.Drink, ours.Percent, ours.OverPercent, ours.ToPercent));
+            Assert.Contains(Labels, l => l.Rows.Any(n => $"{row["law"]} {row["drink"]}".StartsWith(n, StringComparison.Ordinal) || row["drink"].StartsWith(n, StringComparison.Ordinal)));
+            Assert.All(ours.Kinds, id => Assert.NotNull(Kinds.Catalogue[id]));
+        }
     }
 
     [Fact]

@@ -16,7 +16,7 @@ internal static class SmallSteps
         var t = Heat.Of(drink.Ethanol, water, solids).TemperatureOf(joules);
         for (var n = (int)Math.Round(seconds / step); n > 0; n--)
         {
-            var freezing = Freezing.PointCelsius(drink.Ethanol, water, drink.Sugars.Sucrose, mono, drink.Acid);
+            var freezing = Freezing.PointCelsius(drink.Ethanol, water, drink.Sugars.Disaccharides, mono, drink.Acid);
             var flow = left <= 0 ? 0 : contact.RateWPerK * Math.Pow(left / whole, 2.0 / 3) * (t - freezing);
             var intoCore = left * (2.10 + 0.0072 * core) * (freezing - core) / ice.CoreSeconds;
             var melt = Math.Min(left, (flow - intoCore) / (333.7 + 4.2 * freezing - 2.10 * core - 0.0036 * core * core) * step);

@@ -91,13 +91,15 @@ public class SugarTables
     public static Residuals Sweetness()
     {
         var table = PublishedTable.Read("relative-sweetness.csv");
-        var residuals = new Residuals(table.Name, "sweetness of sucrose and glucose", "");
+        var residuals = new Residuals(table.Name, "sweetness of sucrose, glucose, lactose and maltose", "");
         foreach (var row in table.Rows)
         {
             double? ours = row["sugar"] switch
             {
                 "sucrose" => new Sugars(1, 0, 0).AsSucrose,
                 "glucose" => new Sugars(0, 1, 0).AsSucrose,
+                "lactose" => new Sugars(0, 0, 0, 1).AsSucrose,
+                "maltose" => new Sugars(0, 0, 0, 0, 1).AsSucrose,
                 _ => null,
             };
             if (ours is { } sweet) residuals.Add(row["sugar"], sweet, row.Number("sweetness"), table.Tolerance);
