@@ -8,7 +8,9 @@ namespace Washline.App.Sheets;
 internal static class AnalysisSheet
 {
     /// <summary>The block.</summary>
-    public static string Of(Analysis a) => "as instruments would have it, at 20 °C" + Environment.NewLine + new Columns()
+    public static string Of(Analysis a) => Instruments(a) + string.Concat(a.OutOfRange.Select(s => "  " + s + Environment.NewLine));
+
+    private static string Instruments(Analysis a) => "as instruments would have it, at 20 °C" + Environment.NewLine + new Columns()
         .Row("density", Say.Number(a.Density.KilogramsPerCubicMetre / 1000, "0.000") + " kg/L")
         .Row("Brix", Say.Number(a.Brix, "0.0") + " % sugar by mass")
         .Row("refractometer", Refractometer(a))
@@ -35,6 +37,7 @@ internal static class AnalysisSheet
         ["noPH"] = a.NoPH,
         ["saltGPerL"] = Round(a.SaltGPerL),
         ["kilocalories"] = Json(a.Kilocalories),
+        ["outOfRange"] = new JsonArray([.. a.OutOfRange.Select(s => (JsonNode)s)]),
     };
 
     private static string Refractometer(Analysis a)

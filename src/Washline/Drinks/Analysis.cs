@@ -42,6 +42,9 @@ public sealed record Analysis
     /// <summary>Energy of the serving, kcal.</summary>
     public required Band Kilocalories { get; init; }
 
+    /// <summary>Where the drink leaves the range of a model, in a sentence each; none where every model holds.</summary>
+    public required IReadOnlyList<string> OutOfRange { get; init; }
+
     /// <summary>The served drink of those pours.</summary>
     /// <exception cref="ArgumentOutOfRangeException">There is nothing in it.</exception>
     public static Analysis Of(IReadOnlyList<Pour> pours, Service service)
@@ -67,6 +70,7 @@ public sealed record Analysis
             NoPH = noPH,
             SaltGPerL = drink.Solids.Salt / litres,
             Kilocalories = Energy.Kilocalories(drink),
+            OutOfRange = Limits.Of(pours, service),
         };
     }
 }

@@ -49,9 +49,9 @@ public sealed record Service(Technique Technique, double Seconds, ServedIce Serv
         return Technique switch
         {
             Technique.NoIce => new Ice(0, 32, celsius),
-            _ when DrunkWithIce => new Ice(Math.Min(5000, 1.6 * grams), 8, celsius),
+            _ when DrunkWithIce => new Ice(Math.Min(Ice.MostG, 1.6 * grams), 8, celsius),
             _ when InGlass => new Ice(IceInGlass(), EdgeInGlass, celsius),
-            _ => new Ice(Math.Clamp(1.5 * grams, 200, 5000), 32, celsius),
+            _ => new Ice(Math.Clamp(1.5 * grams, 200, Ice.MostG), 32, celsius),
         };
     }
 

@@ -8,8 +8,11 @@ namespace Washline.Mixtures;
 /// <param name="TemperatureC">−40 to 0 °C: 0 when wet, −18 straight from the freezer.</param>
 public readonly record struct Ice(double Grams, double EdgeMm, double TemperatureC)
 {
+    /// <summary>The most ice that is followed at once, g.</summary>
+    public const double MostG = 5000;
+
     /// <summary>Mass of ice in grams.</summary>
-    public double Grams { get; } = Door.Check(Grams, 0, 5000, nameof(Grams), "g");
+    public double Grams { get; } = Door.Check(Grams, 0, MostG, nameof(Grams), "g");
 
     /// <summary>Edge of a piece in mm.</summary>
     public double EdgeMm { get; } = Door.Check(EdgeMm, 2, 100, nameof(EdgeMm), "mm");

@@ -30,7 +30,7 @@ public sealed class PourMore : IDisposable
         Assert.False(JsonDocument.Parse(home.Run("pour", "Daiquiri", "--json").Out).RootElement.TryGetProperty("more", out _));
         var more = JsonDocument.Parse(home.Run("pour", "Daiquiri", "--json", "--more").Out).RootElement.GetProperty("more");
         Assert.Equal(
-            "densityKgPerM3 brix refractometerBrix hydrometerPercent hiddenProofByRule sweetnessGPerL acidGPerL pH noPH saltGPerL kilocalories".Split(' '),
+            "densityKgPerM3 brix refractometerBrix hydrometerPercent hiddenProofByRule sweetnessGPerL acidGPerL pH noPH saltGPerL kilocalories outOfRange".Split(' '),
             more.EnumerateObject().Select(p => p.Name));
         Assert.InRange(more.GetProperty("pH").GetProperty("typical").GetDouble(), 2, 3.2);
     }

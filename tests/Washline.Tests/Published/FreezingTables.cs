@@ -45,20 +45,23 @@ public class FreezingTables
         return residuals;
     }
 
-    /// <summary>How far a series stands from Melinder at most, K, Melinder drawn straight between its rows; and where.</summary>
-    public static (double Kelvin, double Percent) FromMelinder(string series)
+    /// <summary>How far a series stands from Melinder at most, K, and where.</summary>
+    public static (double Percent, double Kelvin) FromMelinder(string series) => AgainstMelinder(series).MaxBy(d => Math.Abs(d.Kelvin));
+
+    /// <summary>How far each row of a series stands above Melinder, K, Melinder drawn straight between its rows.</summary>
+    public static IReadOnlyList<(double Percent, double Kelvin)> AgainstMelinder(string series)
     {
         var rows = PublishedTable.Read("freezing-ethanol.csv").Rows;
         var melinder = rows.Where(r => r["series"] == "melinder").Select(r => (X: r.Number("mass_pct"), T: r.Number("freezing_c"))).OrderBy(m => m.X).ToList();
-        return rows.Where(r => r["series"] == series).Select(r => (X: r.Number("mass_pct"), T: r.Number("freezing_c")))
+        return [.. rows.Where(r => r["series"] == series).Select(r => (X: r.Number("mass_pct"), T: r.Number("freezing_c")))
             .Where(p => p.X >= melinder[0].X && p.X <= melinder[^1].X)
             .Select(p =>
             {
                 var above = melinder.FindIndex(m => m.X >= p.X);
                 var (a, b) = (melinder[Math.Max(0, above - 1)], melinder[above]);
                 var there = a.X == b.X ? b.T : a.T + (b.T - a.T) * (p.X - a.X) / (b.X - a.X);
-                return (Kelvin: p.T - there, Percent: p.X);
-            }).MaxBy(d => Math.Abs(d.Kelvin));
+                return (Percent: p.X, Kelvin: p.T - there);
+            })];
     }
 
     private static double Ethanol(PublishedRow row) => Freezing.PointCelsius(row.Number("mass_pct"), 100 - row.Number("mass_pct"), 0, 0, 0);

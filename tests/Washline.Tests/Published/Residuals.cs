@@ -11,10 +11,14 @@ public sealed class Residuals(string table, string what, string unit, string lab
 {
     public const string Printed = "published";
     public const string SecondOpinion = "second opinion";
+    public const string SecondImplementation = "second implementation";
 
     private readonly List<(string Row, double Ours, double Theirs, double Tolerance)> all = [];
 
     public string Table => table;
+
+    /// <summary>What is compared.</summary>
+    public string What => what;
 
     public int Count => all.Count;
 
@@ -24,6 +28,15 @@ public sealed class Residuals(string table, string what, string unit, string lab
     /// <summary>The row that uses up most of its tolerance.</summary>
     public (string Row, double Ours, double Theirs, double Tolerance) Tightest =>
         all.MaxBy(r => Math.Abs(r.Ours - r.Theirs) / Math.Max(r.Tolerance, double.Epsilon));
+
+    /// <summary>The row that is furthest off, whatever is allowed there.</summary>
+    public (string Row, double Off) Furthest => all.Select(r => (r.Row, Off: r.Ours - r.Theirs)).MaxBy(r => Math.Abs(r.Off));
+
+    /// <summary>Whether every row is within its tolerance.</summary>
+    public bool Holds => all.TrueForAll(Within);
+
+    /// <summary>The rows that are not, in the order of the table.</summary>
+    public IEnumerable<(string Row, double Off)> Over => all.Where(r => !Within(r)).Select(r => (r.Row, r.Ours - r.Theirs));
 
     /// <summary>Mean of the differences without their sign.</summary>
     public double Mean => all.Average(r => Math.Abs(r.Ours - r.Theirs));
@@ -42,20 +55,24 @@ public sealed class Residuals(string table, string what, string unit, string lab
 
     public void Add(string row, double ours, double theirs, double tolerance) => all.Add((row, ours, theirs, tolerance));
 
-    public void Leave(string reason) => LeftOut[reason] = LeftOut.GetValueOrDefault(reason) + 1;
+    public void Leave(string reason, int rows = 1) => LeftOut[reason] = LeftOut.GetValueOrDefault(reason) + rows;
 
     /// <summary>Fails when a row is further off than its tolerance, and names the worst.</summary>
     public Residuals Hold()
     {
         Assert.NotEmpty(all);
-        var off = all.Where(r => !(Math.Abs(r.Ours - r.Theirs) <= r.Tolerance + 1e-12)).ToList();
+        var off = all.Where(r => !Within(r)).ToList();
         var (row, ours, theirs, tolerance) = Tightest;
         Assert.True(off.Count == 0, string.Create(CultureInfo.InvariantCulture,
             $"{table}, {what}: {off.Count} of {Count} rows are off. Worst: {row}: ours {ours}, theirs {theirs}, tolerance {tolerance} {unit}. All: {string.Join(" | ", off.Select(o => $"{o.Row}: {o.Ours - o.Theirs:0.#####}"))}"));
         return this;
     }
 
-    private string Told(double difference) => $"{(Math.Abs(difference) < 1e-9 ? "0" : Round(difference))} {unit}".TrimEnd();
+    // Not a number is never within.
+    private static bool Within((string Row, double Ours, double Theirs, double Tolerance) r) => Math.Abs(r.Ours - r.Theirs) <= r.Tolerance + 1e-12;
+
+    /// <summary>A difference in its unit, with two figures that count.</summary>
+    public string Told(double difference) => $"{(Math.Abs(difference) < 1e-9 ? "0" : Round(difference))} {unit}".TrimEnd();
 
     // Two figures that count, so that the page does not change with the last bit of a machine.
     private static string Round(double value)

@@ -15,6 +15,11 @@ internal sealed record SlowDrink(
 
     public SlowDrink WithWater(double grams) => this with { WaterG = WaterG + grams };
 
+    /// <summary>Both in one glass.</summary>
+    public SlowDrink And(SlowDrink other) => new(
+        WaterG + other.WaterG, EthanolG + other.EthanolG, SucroseG + other.SucroseG, GlucoseG + other.GlucoseG, FructoseG + other.FructoseG,
+        AcidG + other.AcidG, OtherG + other.OtherG, OtherMl + other.OtherMl);
+
     /// <summary>The same drink for the library.</summary>
     public Mixture Poured => new(WaterG, EthanolG, new Sugars(SucroseG, GlucoseG, FructoseG), AcidG, OtherG, OtherMl);
 
