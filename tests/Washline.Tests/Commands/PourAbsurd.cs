@@ -17,11 +17,11 @@ public sealed class PourAbsurd : IDisposable
     [InlineData("60 ml neutral spirit (96 %)", "pour without ice", "end at 60 % alcohol by mass; this holds 94 %")]
     [InlineData("90 ml lime juice\n90 ml pineapple juice", "stir", "what meets this ice has 0 %, and the rate for 12.5 % is taken.")]
     [InlineData("60 ml rich syrup (3:1)", "pour without ice", "end at 64.3 % sugar in water; this holds 75 %")]
-    [InlineData("50 g granulated sugar", "pour without ice", "There is no water in it")]
-    [InlineData("30 g citric acid\n30 ml water", "pour without ice", "hold to 6 % acid in water; this holds 50 %")]
+    [InlineData("5 tsp granulated sugar", "pour without ice", "There is no water in it")]
+    [InlineData("6 tsp citric acid\n30 ml water", "pour without ice", "hold to 6 % acid in water; this holds 47 %")]
     [InlineData("10 tsp salt\n60 ml water", "pour without ice", "were set to 20 % salt")]
     [InlineData("5 l gin\n1 l lemon juice", "shake", "No more than 5 kg of ice")]
-    [InlineData("60 ml gin", "stir 90 minutes", "for more than 600 s")]
+    [InlineData("60 ml gin", "stir 600 s", "for more than 600 s")]
     public void Outside_the_range_of_the_model_the_sheet_says_so(string lines, string method, string sentence)
     {
         var spec = home.Write("odd.txt", $"Odd Drink\n\n{lines}\n\nmethod: {method}\n");
@@ -50,9 +50,9 @@ public sealed class PourAbsurd : IDisposable
     [InlineData("60 ml neutral spirit (96 %)")]
     [InlineData("60 ml gin (100 %)")]
     [InlineData("60 ml rich syrup (3:1)")]
-    [InlineData("50 g granulated sugar")]
+    [InlineData("5 tsp granulated sugar")]
     [InlineData("10 tsp salt")]
-    [InlineData("30 g citric acid")]
+    [InlineData("6 tsp citric acid")]
     [InlineData("3 egg whites")]
     [InlineData("200 ml cream")]
     [InlineData("90 ml lime juice")]

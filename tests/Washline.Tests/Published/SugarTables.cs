@@ -91,7 +91,7 @@ public class SugarTables
     public static Residuals Sweetness()
     {
         var table = PublishedTable.Read("relative-sweetness.csv");
-        var residuals = new Residuals(table.Name, "sweetness of sucrose, glucose, lactose and maltose", "");
+        var residuals = new Residuals(table.Name, "sweetness of each sugar that is counted apart", "");
         foreach (var row in table.Rows)
         {
             double? ours = row["sugar"] switch
@@ -100,10 +100,13 @@ public class SugarTables
                 "glucose" => new Sugars(0, 1, 0).AsSucrose,
                 "lactose" => new Sugars(0, 0, 0, 1).AsSucrose,
                 "maltose" => new Sugars(0, 0, 0, 0, 1).AsSucrose,
+                "fructose" => new Sugars(0, 0, 1).AsSucroseAt(Temperature.FromCelsius(20)),
+                "fructose at 5 C" => new Sugars(0, 0, 1).AsSucroseAt(Temperature.FromCelsius(5)),
+                "fructose at 60 C" => new Sugars(0, 0, 1).AsSucroseAt(Temperature.FromCelsius(60)),
                 _ => null,
             };
             if (ours is { } sweet) residuals.Add(row["sugar"], sweet, row.Number("sweetness"), table.Tolerance);
-            else residuals.Leave("sugars that no kind counts apart");
+            else residuals.Leave("mixtures, and sugars that no kind counts apart");
         }
 
         return residuals;
