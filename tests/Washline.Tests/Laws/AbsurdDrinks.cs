@@ -29,7 +29,6 @@ public class AbsurdDrinks
     public void On_every_ice_it_stays_between_the_coldest_and_the_warmest_and_nothing_is_lost(string name)
     {
         var drink = ServedDrink.Sum(Pours(name), last: false) + ServedDrink.Sum(Pours(name), last: true);
-        if (drink.Mass > 0 && drink.Water + drink.Ethanol <= 0) return; // dry: no liquid that could be followed
         foreach (var technique in Techniques)
         {
             foreach (var (kind, grams, celsius, start, seconds) in Ices(technique))
