@@ -13,14 +13,16 @@ internal readonly record struct Iced(Sip Sip, double MeltMl, double MetMl)
     /// <summary>Water from the ice in per cent of what met it.</summary>
     public double DilutionPercent { get; init; } = MetMl <= 0 ? 0 : 100 * MeltMl / MetMl;
 
-    /// <summary>Pours served that way.</summary>
-    public static Iced Of(Mixture first, Mixture last, Service service, bool wet, double seconds) =>
-        Of(Serving.Of(first, last, service, wet, seconds), first, service);
+    /// <summary>Pours served that way, when what met the ice has been chilled already.</summary>
+    public static Iced Of(in Mixture first, in Mixture last, Service service, in Chilled chilled)
+    {
+        var served = Serving.Poured(last, service, chilled, out var celsius, out var melt);
+        return new Iced(Sip.Of(served, celsius), melt / WaterGPerMl, Met(service.InGlass ? first + last : first));
+    }
 
     /// <summary>A serving; <paramref name="first"/> is what was poured before the ice.</summary>
-    public static Iced Of(Serving serving, Mixture first, Service service)
-    {
-        var met = service.InGlass ? serving.Built : first;
-        return new Iced(serving.Sip, serving.MeltG / WaterGPerMl, met.Mass <= 0 ? 0 : met.Volume.Millilitres);
-    }
+    public static Iced Of(in Serving serving, in Mixture first, Service service) =>
+        new(serving.Sip, serving.MeltG / WaterGPerMl, Met(service.InGlass ? serving.Built : first));
+
+    private static double Met(in Mixture drink) => drink.Mass <= 0 ? 0 : drink.Volume.Millilitres;
 }

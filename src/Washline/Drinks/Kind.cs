@@ -103,6 +103,14 @@ public sealed record Kind
             : Composition.Of(Measures.Strength.FromPercent(strengthPercent ?? Strength.Band.Typical), sugars, acids, Solids);
     }
 
+    /// <summary>A litre of it with those figures, near to one that is known already; nothing when so much does not go into it.</summary>
+    internal Mixture? LitreNear(in Mixture known, double strengthPercent, double sugarGPerL, double acidGPerL)
+    {
+        const double good = 1e-4; // mL, and what is left after the last step is a ten-millionth
+        var sugars = Sugars.Split(sugarGPerL, GlucoseShare, FructoseShare);
+        return Composition.LitreOf(Measures.Strength.FromPercent(strengthPercent), sugars, AcidPerGram * acidGPerL, Solids, known.Water, good);
+    }
+
     /// <inheritdoc/>
     public bool Equals(Kind? other) => other is not null && Id == other.Id;
 

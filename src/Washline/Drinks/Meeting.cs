@@ -16,7 +16,7 @@ internal readonly record struct Meeting(Technique Technique, Mixture Drink, doub
     public bool Happens => Technique != Technique.NoIce && Ice.Grams > 0 && Drink.Mass > 0;
 
     /// <summary>What meets the ice: in the glass everything; in a shaker or mixing glass only what was in it.</summary>
-    public static Meeting Of(Mixture first, Mixture last, Service service, bool wet)
+    public static Meeting Of(in Mixture first, in Mixture last, Service service, bool wet)
     {
         var drink = service.InGlass ? first + last : first;
         var start = service.InGlass ? Chilled.Join(first, RoomC, last, Service.FridgeC) : RoomC;

@@ -11,16 +11,7 @@ namespace Washline.Drinks;
 public readonly record struct Serving(Mixture Built, Mixture Served, double TemperatureC, double MeltG, double IceInGlassG)
 {
     /// <summary>The drink at the first sip.</summary>
-    public Sip Sip
-    {
-        get
-        {
-            var litre = Served.Volume.Millilitres / 1000;
-            return litre <= 0 ? default : new Sip(
-                litre * 1000, Math.Clamp(Served.Ethanol / (EthanolWater.EthanolDensity / 100) / litre, 0, 100),
-                Served.Sugars.Total / litre, Served.Sugars.AsSucrose / litre, Served.Acid / litre, TemperatureC);
-        }
-    }
+    public Sip Sip => Sip.Of(Served, TemperatureC);
 
     /// <summary>Pours, first those that meet the ice and then those that go in last, served that way.</summary>
     /// <param name="first">What meets the ice.</param>
@@ -35,24 +26,31 @@ public readonly record struct Serving(Mixture Built, Mixture Served, double Temp
     }
 
     /// <summary>The same when what met the ice has been chilled already.</summary>
-    internal static Serving Of(Mixture first, Mixture last, Service service, Chilled chilled)
+    internal static Serving Of(in Mixture first, in Mixture last, Service service, in Chilled chilled)
     {
-        var built = first + last;
-        var inGlass = service.InGlass;
+        var served = Poured(last, service, chilled, out var celsius, out var melt);
+        var ice = service.DrunkWithIce ? 0 : service.InGlass ? chilled.IceLeftG : FreshIce(served, service);
+        return new Serving(first + last, served, celsius, melt, ice);
+    }
+
+    /// <summary>What is in the glass when what met the ice has been chilled already; its temperature, °C, and grams of water the ice gave.</summary>
+    internal static Mixture Poured(in Mixture last, Service service, in Chilled chilled, out double celsius, out double meltG)
+    {
+        (celsius, meltG) = (chilled.TemperatureC, chilled.MeltG);
         if (service.DrunkWithIce)
         {
             // The ice counts as water, in volume and in strength.
-            var all = chilled.Liquid with { Water = chilled.Liquid.Water + chilled.IceLeftG };
-            return new Serving(built, all + last, chilled.TemperatureC, chilled.MeltG + chilled.IceLeftG, 0);
+            meltG += chilled.IceLeftG;
+            return chilled.Liquid with { Water = chilled.Liquid.Water + chilled.IceLeftG } + last;
         }
 
-        if (inGlass) return new Serving(built, chilled.Liquid, chilled.TemperatureC, chilled.MeltG, chilled.IceLeftG);
-        var poured = chilled.Liquid + last;
-        return new Serving(built, poured, Chilled.Join(chilled.Liquid, chilled.TemperatureC, last, Service.FridgeC), chilled.MeltG, FreshIce(poured, service));
+        if (service.InGlass || last.Mass <= 0) return chilled.Liquid;
+        celsius = Chilled.Join(chilled.Liquid, chilled.TemperatureC, last, Service.FridgeC);
+        return chilled.Liquid + last;
     }
 
     // Fresh ice goes in as far as the drink leaves room for it.
-    private static double FreshIce(Mixture drink, Service service)
+    private static double FreshIce(in Mixture drink, Service service)
     {
         const double full = 0.95;
         var ice = service.IceInGlass();

@@ -1,4 +1,5 @@
 using Washline.Measures;
+using Washline.Mixtures;
 
 namespace Washline.Drinks;
 
@@ -13,10 +14,20 @@ public readonly record struct Sip(
     double VolumeMl, double StrengthPercent, double SugarGPerL, double SweetnessGPerL, double AcidGPerL, double TemperatureC)
 {
     /// <summary>How far another drink stands from this one, attribute by attribute, in signed JND.</summary>
-    public Moves To(Sip other) => new(
-        Jnd.OfSugar(other.SweetnessGPerL) - Jnd.OfSugar(SweetnessGPerL),
-        Jnd.OfAcid(other.AcidGPerL) - Jnd.OfAcid(AcidGPerL),
-        Jnd.OfStrength(other.StrengthPercent) - Jnd.OfStrength(StrengthPercent),
-        Jnd.OfVolume(other.VolumeMl) - Jnd.OfVolume(VolumeMl),
-        Jnd.OfTemperature(other.TemperatureC) - Jnd.OfTemperature(TemperatureC));
+    public Moves To(in Sip other)
+    {
+        var (sugar, acid, strength, volume) = Jnd.Between(
+            (SweetnessGPerL, AcidGPerL, StrengthPercent, VolumeMl), (other.SweetnessGPerL, other.AcidGPerL, other.StrengthPercent, other.VolumeMl));
+        return new(sugar, acid, strength, volume, Jnd.OfTemperature(other.TemperatureC) - Jnd.OfTemperature(TemperatureC));
+    }
+
+    /// <summary>That drink at that temperature, °C.</summary>
+    internal static Sip Of(in Mixture drink, double celsius)
+    {
+        var litre = drink.Volume.Millilitres / 1000;
+        if (litre <= 0) return default;
+        var perLitre = 1 / litre;
+        return new Sip(litre * 1000, Math.Clamp(drink.Ethanol * (100 / EthanolWater.EthanolDensity) * perLitre, 0, 100),
+            drink.Sugars.Total * perLitre, drink.Sugars.AsSucrose * perLitre, drink.Acid * perLitre, celsius);
+    }
 }

@@ -1,3 +1,4 @@
+using System.Runtime.Intrinsics;
 using Washline.Measures;
 using Washline.Mixtures;
 
@@ -12,11 +13,11 @@ internal sealed class Spread
 {
     private const double WorthNaming = 0.15; // JND; below that nobody would taste for it
     private const double ColdestC = -60; // no drink is told colder, and no band either
-    private const int Count = 8;
     private const int MostSwings = 6;
 
-    private readonly double[] down = new double[Count];
-    private readonly double[] up = new double[Count];
+    // Squares of how far each number goes below and above.
+    private Vector512<double> down;
+    private Vector512<double> up;
     private readonly Service service;
     private readonly Mixture first;
     private readonly Mixture last;
@@ -47,7 +48,6 @@ internal sealed class Spread
     {
         get
         {
-            moves.RemoveAll(m => m.Jnd < WorthNaming);
             moves.Sort((a, b) => b.Jnd.CompareTo(a.Jnd));
             var swings = new Swing[Math.Min(MostSwings, moves.Count)];
             for (var i = 0; i < swings.Length; i++)
@@ -74,9 +74,10 @@ internal sealed class Spread
         var litre = pour.Composition.Litre;
         var (ml, strength, sugar, acid) = (pour.Millilitres, pour.Strength, pour.Sugar, pour.Acid);
         if (!ml.IsExact) Add(pour, "how much", At(pour, litre * ((ml.Low - ml.Typical) / 1000)), At(pour, litre * ((ml.High - ml.Typical) / 1000)));
-        if (!strength.IsExact) Add(pour, "strength", With(pour, strength.Low, null, null), With(pour, strength.High, null, null));
-        if (!sugar.IsExact) Add(pour, "sugar", With(pour, null, sugar.Low, null), With(pour, null, sugar.High, null));
-        if (!acid.IsExact) Add(pour, "acid", With(pour, null, null, acid.Low), With(pour, null, null, acid.High));
+        var solid = pour.Kind.Is("solid");
+        if (!strength.IsExact) Add(pour, "strength", With(pour, solid, strength.Low, sugar.Typical, acid.Typical), With(pour, solid, strength.High, sugar.Typical, acid.Typical));
+        if (!sugar.IsExact) Add(pour, "sugar", With(pour, solid, strength.Typical, sugar.Low, acid.Typical), With(pour, solid, strength.Typical, sugar.High, acid.Typical));
+        if (!acid.IsExact) Add(pour, "acid", With(pour, solid, strength.Typical, sugar.Typical, acid.Low), With(pour, solid, strength.Typical, sugar.Typical, acid.High));
     }
 
     private void AddIce()
@@ -99,15 +100,21 @@ internal sealed class Spread
         return After(Meeting.Of(first, last, service with { Hand = hand }, service.IceWet ?? true).After(service.Seconds));
     }
 
-    private Iced With(Pour pour, double? strength, double? sugar, double? acid) => At(pour, pour.With(strength, sugar, acid).Mixture + pour.Mixture * -1);
-
-    private Iced At(Pour pour, Mixture more)
+    // What does not go into a litre stays as it is.
+    private Iced With(Pour pour, bool solid, double strength, double sugar, double acid)
     {
-        var (a, b) = pour.Last ? (first, last + more) : (first + more, last);
-        return Iced.Of(Serving.Of(a, b, service, response.For(a, b, service)), a, service);
+        var litre = pour.Composition.Litre;
+        var other = solid ? pour.With(strength, sugar, acid).Composition.Litre : pour.Kind.LitreNear(litre, strength, sugar, acid) ?? litre;
+        return At(pour, (other + litre * -1) * (pour.Millilitres.Typical / 1000));
     }
 
-    private Iced After(Chilled chilled) => Iced.Of(Serving.Of(first, last, service, chilled), first, service);
+    private Iced At(Pour pour, in Mixture more)
+    {
+        var (a, b) = pour.Last ? (first, last + more) : (first + more, last);
+        return Iced.Of(a, b, service, response.For(a, b, service));
+    }
+
+    private Iced After(in Chilled chilled) => Iced.Of(first, last, service, chilled);
 
     private static string TimeWords(Service service) => service.Technique switch
     {
@@ -132,45 +139,37 @@ internal sealed class Spread
             Middle.MeltMl + ml, Middle.MetMl);
     }
 
-    private void Add(Pour? pour, string what, Iced a, Iced b)
+    private void Add(Pour? pour, string what, in Iced a, in Iced b)
     {
         Widen(a, b);
         var (attribute, jnd) = a.Sip.To(b.Sip).Largest;
-        moves.Add((pour, what, attribute, Math.Abs(jnd) / 2));
+        if (Math.Abs(jnd) / 2 >= WorthNaming) moves.Add((pour, what, attribute, Math.Abs(jnd) / 2));
     }
 
-    private void Widen(Iced a, Iced b)
+    private void Widen(in Iced a, in Iced b)
     {
-        Span<double> m = stackalloc double[Count], x = stackalloc double[Count], y = stackalloc double[Count];
-        Numbers(Middle, m);
-        Numbers(a, x);
-        Numbers(b, y);
-        for (var i = 0; i < Count; i++)
-        {
-            var below = Math.Max(0, m[i] - Math.Min(x[i], y[i]));
-            var above = Math.Max(0, Math.Max(x[i], y[i]) - m[i]);
-            down[i] += below * below;
-            up[i] += above * above;
-        }
+        var (middle, x, y) = (Numbers(Middle), Numbers(a), Numbers(b));
+        var below = Vector512.Max(Vector512<double>.Zero, middle - Vector512.Min(x, y));
+        var above = Vector512.Max(Vector512<double>.Zero, Vector512.Max(x, y) - middle);
+        down += below * below;
+        up += above * above;
     }
 
-    private Iced Shift(double[] squares, int sign)
+    private Iced Shift(Vector512<double> squares, int sign)
     {
-        Span<double> m = stackalloc double[Count];
-        Numbers(Middle, m);
-        for (var i = 0; i < Count; i++)
+        var m = Numbers(Middle) + Vector512.Sqrt(squares) * sign;
+        static double NotBelowNought(double number) => Math.Max(0, number);
+        return new Iced(
+            new Sip(NotBelowNought(m[0]), Math.Clamp(m[1], 0, 100), NotBelowNought(m[2]), NotBelowNought(m[3]), NotBelowNought(m[4]), Math.Clamp(m[5], ColdestC, -ColdestC)),
+            m[6], Middle.MetMl)
         {
-            m[i] += sign * Math.Sqrt(squares[i]);
-            m[i] = i < 5 ? Math.Max(0, m[i]) : i == 5 ? Math.Clamp(m[i], ColdestC, -ColdestC) : m[i];
-        }
-
-        return new Iced(new Sip(m[0], Math.Min(100, m[1]), m[2], m[3], m[4], m[5]), m[6], Middle.MetMl) { DilutionPercent = m[7] };
+            DilutionPercent = m[7],
+        };
     }
 
-    private static void Numbers(in Iced drink, Span<double> to)
+    private static Vector512<double> Numbers(in Iced drink)
     {
         var sip = drink.Sip;
-        (to[0], to[1], to[2], to[3]) = (sip.VolumeMl, sip.StrengthPercent, sip.SugarGPerL, sip.SweetnessGPerL);
-        (to[4], to[5], to[6], to[7]) = (sip.AcidGPerL, sip.TemperatureC, drink.MeltMl, drink.DilutionPercent);
+        return Vector512.Create(sip.VolumeMl, sip.StrengthPercent, sip.SugarGPerL, sip.SweetnessGPerL, sip.AcidGPerL, sip.TemperatureC, drink.MeltMl, drink.DilutionPercent);
     }
 }

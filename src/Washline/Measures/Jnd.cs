@@ -1,3 +1,5 @@
+using System.Runtime.Intrinsics;
+
 namespace Washline.Measures;
 
 /// <summary>Just-noticeable differences (JND): the unit in which two drinks are compared.</summary>
@@ -7,25 +9,44 @@ namespace Washline.Measures;
 /// </remarks>
 public static class Jnd
 {
+    private const double SugarK = 0.15, SugarFloor = 0.50;
+    private const double AcidK = 0.18, AcidFloor = 0.03;
+    private const double StrengthK = 0.09, StrengthFloor = 0.9;
+    private const double VolumeShare = 0.10, LeastMl = 1e-3;
+
     /// <summary>Steps of sweetness up to that much sugar, g/L as sucrose (k 0.15, floor 5 g/L).</summary>
-    public static double OfSugar(double gPerL) => Count(gPerL / 10, 0.15, 0.50);
+    public static double OfSugar(double gPerL) => Count(gPerL / 10, SugarK, SugarFloor);
 
     /// <summary>Steps of sourness up to that much acid, g/L as citric (k 0.18, floor 0.3 g/L).</summary>
-    public static double OfAcid(double gPerL) => Count(gPerL / 10, 0.18, 0.03);
+    public static double OfAcid(double gPerL) => Count(gPerL / 10, AcidK, AcidFloor);
 
     /// <summary>Steps of strength up to that many % by volume (k 0.09, floor 0.9 %).</summary>
-    public static double OfStrength(double percent) => Count(percent, 0.09, 0.9);
+    public static double OfStrength(double percent) => Count(percent, StrengthK, StrengthFloor);
 
     /// <summary>Steps of temperature from 0 °C: 2.5 °C each.</summary>
     public static double OfTemperature(double celsius) => celsius / 2.5;
 
     /// <summary>Steps of volume from 1 mL: a tenth more each.</summary>
-    public static double OfVolume(double ml) => Math.Log(Math.Max(1e-3, ml)) / 0.10;
+    public static double OfVolume(double ml) => Math.Log(Math.Max(LeastMl, ml)) / VolumeShare;
 
     /// <summary>Steps of one ingredient's own flavour: Weber fraction 0.25 above a floor.</summary>
     /// <param name="level">Millilitres of it in 100 mL of drink, times its potency.</param>
     /// <remarks>The floor of 1.5 is our judgement: two dashes of bitters more or less are about one step, a barspoon of spirit in a long drink half of one.</remarks>
     public static double OfFlavour(double level) => Count(level, 0.25, 1.5);
+
+    /// <summary>Steps from one drink to another in sugar and acid, g/L, strength, %, and volume, mL: what the counts above differ by, four at once.</summary>
+    internal static (double Sugar, double Acid, double Strength, double Volume) Between(
+        (double Sugar, double Acid, double Strength, double Volume) from, (double Sugar, double Acid, double Strength, double Volume) to)
+    {
+        // asinh x is the logarithm of x + √(x² + 1), so a difference is the logarithm of a ratio; a volume goes as it is.
+        var scale = Vector256.Create(SugarK / SugarFloor / 10, AcidK / AcidFloor / 10, StrengthK / StrengthFloor, 1);
+        var perK = Vector256.Create(1 / SugarK, 1 / AcidK, 1 / StrengthK, 1 / VolumeShare);
+        var taste = Vector256.Create(1.0, 1, 1, 0);
+        var a = Vector256.Create(from.Sugar, from.Acid, from.Strength, Math.Max(LeastMl, from.Volume)) * scale;
+        var b = Vector256.Create(to.Sugar, to.Acid, to.Strength, Math.Max(LeastMl, to.Volume)) * scale;
+        var jnd = Vector256.Log((b + taste * Vector256.Sqrt(b * b + taste)) / (a + taste * Vector256.Sqrt(a * a + taste))) * perK;
+        return (jnd[0], jnd[1], jnd[2], jnd[3]);
+    }
 
     /// <summary>n(C) = asinh(kC/J₀)/k.</summary>
     public static double Count(double level, double k, double floor) => Math.Asinh(k * level / floor) / k;

@@ -27,8 +27,8 @@ public readonly record struct Acids(
     public double AsCitric => CitricEquivalent * Equivalents;
 
     /// <summary>Moles of lye that they take to pH 8.2.</summary>
-    public double Equivalents => Citric / CitricEquivalent + Malic / MalicEquivalent + Tartaric / TartaricEquivalent
-        + Acetic / AceticEquivalent + Lactic / LacticEquivalent + Phosphoric / PhosphoricEquivalent;
+    public double Equivalents => Citric * (1 / CitricEquivalent) + Malic * (1 / MalicEquivalent) + Tartaric * (1 / TartaricEquivalent)
+        + Acetic * (1 / AceticEquivalent) + Lactic * (1 / LacticEquivalent) + Phosphoric * (1 / PhosphoricEquivalent);
 
     /// <summary>Millilitres they add when dissolved: 0.6 mL/g citric and malic, 0.555 tartaric, 0.855 acetic, 0.79 lactic, 0.48 phosphoric.</summary>
     /// <remarks>From densities of solutions in water, memory.</remarks>

@@ -31,7 +31,7 @@ public readonly record struct Chilled(Mixture Liquid, double TemperatureC, doubl
     }
 
     /// <summary>The temperature in °C of two liquids poured together; their heat of mixing counts.</summary>
-    public static double Join(Mixture a, double aC, Mixture b, double bC)
+    public static double Join(in Mixture a, double aC, in Mixture b, double bC)
     {
         if (b.Mass <= 0) return aC;
         return a.Mass <= 0 ? bC : Heat.Of(a + b).TemperatureOf(Heat.Of(a).At(aC) + Heat.Of(b).At(bC));

@@ -42,20 +42,33 @@ public sealed record Composition
     /// <returns>Nothing when so much does not go into one litre.</returns>
     public static Composition? Of(Strength strength, Sugars sugars, Acids acids, Solids solids)
     {
+        return LitreOf(strength, sugars, acids, solids, 900, 1e-9) is { } litre ? new Composition(litre) : null;
+    }
+
+    /// <summary>That litre alone, from a first guess of its water in grams.</summary>
+    /// <param name="strength">Per cent by volume of the whole.</param>
+    /// <param name="sugars">Grams of sugars.</param>
+    /// <param name="acids">Grams of acids.</param>
+    /// <param name="solids">Grams of the rest.</param>
+    /// <param name="guess">Grams of water to begin with.</param>
+    /// <param name="good">Millilitres that may be missing before the last step; that step takes away all but about a thousandth of them.</param>
+    /// <returns>Nothing when so much does not go into one litre.</returns>
+    internal static Mixture? LitreOf(Strength strength, Sugars sugars, in Acids acids, in Solids solids, double guess, double good)
+    {
         var ethanol = strength.Fraction * EthanolWater.EthanolDensity;
         var (sugar, acidG, acidMl) = (sugars.Total, acids.Grams, acids.Millilitres);
-        if (Mixture.MillilitresOf(0, ethanol, sugar, acidG, acidMl, solids) > 1000 + 1e-6) return null;
         // Volume grows almost evenly with water: a few steps of the secant rule find the water that fills the litre.
-        double water = 1000, before = 900, missing = 1000 - Mixture.MillilitresOf(before, ethanol, sugar, acidG, acidMl, solids);
+        double before = guess, missing = 1000 - Mixture.MillilitresOf(before, ethanol, sugar, acidG, acidMl, solids), water = Math.Max(0, before + missing);
         for (var i = 0; i < 30 && Math.Abs(water - before) > 1e-10; i++)
         {
             var left = 1000 - Mixture.MillilitresOf(water, ethanol, sugar, acidG, acidMl, solids);
             var next = left == missing ? water : Math.Max(0, water + left * (water - before) / (missing - left));
             (before, missing, water) = (water, left, next);
-            if (Math.Abs(left) < 1e-9) break;
+            if (Math.Abs(left) < good) break;
         }
 
-        return new Composition(new Mixture(water, ethanol, sugars, acids, solids));
+        if (water <= 0 && Mixture.MillilitresOf(0, ethanol, sugar, acidG, acidMl, solids) > 1000 + 1e-6) return null;
+        return new Mixture(water, ethanol, sugars, acids, solids);
     }
 
     /// <summary>A dry solid measured by the volume it fills, such as sugar by the spoon.</summary>

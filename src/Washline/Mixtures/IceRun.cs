@@ -1,73 +1,94 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 
 namespace Washline.Mixtures;
 
-/// <summary>Drink and ice on their way through time: four numbers that move, and what holds them.</summary>
+/// <summary>Drink and ice on their way through time: four numbers that move, and what holds them. Up to four drinks much like one another go side by side; the first sets the pace.</summary>
 /// <remarks>
 /// The equations are in docs/physics.md. The ice is followed by the cube root of its mass, which dwindles evenly, so that nothing is steep when
 /// the last of it goes. Steps are as long as the accuracy allows: a Rosenbrock method of third order (ROS34PW2, Rang and Angermann 2005, coefficients from
 /// memory, order checked in tests), with the quick couplings (drink and vessel, core) taken implicitly: a few drops on much ice need no special case.
+/// One drink costs as much time as four, for each number waits for the one before.
 /// </remarks>
 internal struct IceRun
 {
     private const double MeltHeat = 333.7; // J/g at 0 °C
     private const double WaterCapacity = 4.2; // J/gK
-    private const double Gamma = 0.43586652150845;
     private const double KeptLiquid = 0.1; // share of its water that a drink keeps liquid however cold the ice
     private const double Shortest = 1e-6; // s
     private const double KelvinOff = 0.015; // what one step may be off, °C
     private const double ShareOff = 1.5e-4; // and in melt, grams per gram of drink
 
+    // Of each of the four drinks.
     private readonly FreezingCurve freezing;
+    private readonly Vector256<double> ethanol;
+    private readonly Vector256<double> solids;
+    private readonly Vector256<double> water;
+    private readonly Vector256<double> solid;
+    private readonly Vector256<double> film;
+    private readonly Vector256<double> shrink;
+    private readonly Vector256<double> rate;
+
+    // Of all of them.
     private readonly IceContact contact;
-    private readonly double ethanol;
-    private readonly double solids;
-    private readonly double water;
-    private readonly double solid;
     private readonly double perCoreSecond;
     private readonly double perVesselSecond;
-    private readonly double shrink;
-    private readonly double film;
     private readonly double mass;
 
-    // What moves: cube root of the share of ice left; heat of the drink, J; vessel, °C; core of the ice, °C.
-    private Vector256<double> state;
+    private IceState state;
+    private Vector256<double> energy; // of drink, ice and vessel together, J
     private double step;
-    private double energy; // of drink, ice and vessel together, J
 
-    public IceRun(Mixture mixture, double startC, Ice ice, IceContact contact)
+    /// <summary>One drink and its ice.</summary>
+    public IceRun(in Mixture mixture, double startC, Ice ice, IceContact contact)
     {
         this.contact = contact;
         freezing = FreezingCurve.Of(mixture);
-        ethanol = mixture.Ethanol;
-        solids = mixture.Mass - mixture.Ethanol - mixture.Water;
-        film = ice.FilmG;
-        water = mixture.Water + film;
-        solid = ice.Grams - film;
+        var (filmG, others) = (ice.FilmG, mixture.Mass - mixture.Ethanol - mixture.Water);
+        var (solidG, joules) = (ice.Grams - filmG, Heat.Of(mixture.Ethanol, mixture.Water, others).At(startC));
+        ethanol = Vector256.Create(mixture.Ethanol);
+        solids = Vector256.Create(others);
+        film = Vector256.Create(filmG);
+        water = Vector256.Create(mixture.Water + filmG);
+        solid = Vector256.Create(solidG);
+        shrink = Vector256.Create(solidG > 0 ? -1 / (3 * solidG) : 0);
+        rate = Vector256.Create(contact.RateWPerK);
+        mass = mixture.Mass + filmG;
         perCoreSecond = 1 / ice.CoreSeconds;
         perVesselSecond = 1 / contact.VesselSeconds;
-        shrink = solid > 0 ? -1 / (3 * solid) : 0;
-        mass = mixture.Mass + film;
-        var joules = Heat.Of(mixture.Ethanol, mixture.Water, solids).At(startC);
-        state = Vector256.Create(solid > 0 ? 1 : 0, joules, contact.VesselC, ice.TemperatureC);
-        energy = joules + solid * Heat.OfIce(ice.TemperatureC) + contact.VesselJPerK * contact.VesselC;
+        state = new IceState
+        {
+            Ice = Vector256.Create(solidG > 0 ? 1.0 : 0),
+            Joules = Vector256.Create(joules),
+            Vessel = Vector256.Create(contact.VesselC),
+            Core = Vector256.Create(ice.TemperatureC),
+        };
+        energy = Vector256.Create(joules + solidG * Heat.OfIce(ice.TemperatureC) + contact.VesselJPerK * contact.VesselC);
     }
+
+    private IceRun(in IceRun a, in IceRun b, in IceRun c, in IceRun d)
+    {
+        this = a;
+        freezing = FreezingCurve.Beside(a.freezing, b.freezing, c.freezing, d.freezing);
+        ethanol = Four.Of(a.ethanol, b.ethanol, c.ethanol, d.ethanol);
+        solids = Four.Of(a.solids, b.solids, c.solids, d.solids);
+        film = Four.Of(a.film, b.film, c.film, d.film);
+        water = Four.Of(a.water, b.water, c.water, d.water);
+        solid = Four.Of(a.solid, b.solid, c.solid, d.solid);
+        shrink = Four.Of(a.shrink, b.shrink, c.shrink, d.shrink);
+        rate = Four.Of(a.rate, b.rate, c.rate, d.rate);
+        energy = Four.Of(a.energy, b.energy, c.energy, d.energy);
+        state = a.state with { Joules = Four.Of(a.state.Joules, b.state.Joules, c.state.Joules, d.state.Joules) };
+    }
+
+    /// <summary>Four drinks that have not begun yet, side by side, in vessels and on ice of one kind; the first sets the pace.</summary>
+    public static IceRun Beside(in IceRun first, in IceRun second, in IceRun third, in IceRun fourth) => new(first, second, third, fourth);
 
     /// <summary>Seconds so far.</summary>
     public double Seconds { get; private set; }
 
-    /// <summary>Grams of water that the ice has given, its wet surface included.</summary>
-    public readonly double MeltG => film + Melted(state.GetElement(0));
-
-    /// <summary>The drink's temperature, °C.</summary>
-    public readonly double TemperatureC => Liquid(state.GetElement(0)).TemperatureOf(state.GetElement(1));
-
-    /// <summary>The drink as it is now.</summary>
-    public readonly Chilled After(Mixture mixture)
-    {
-        var melt = Math.Clamp(MeltG, (KeptLiquid - 1) * mixture.Water, film + solid);
-        return new(mixture with { Water = mixture.Water + melt }, TemperatureC, melt, film + solid - melt);
-    }
+    /// <summary>What that drink of the four has become.</summary>
+    public readonly Chilled After(in Mixture mixture, int place = 0) => After(mixture, place, state);
 
     /// <summary>Goes on until that many seconds.</summary>
     public void Advance(double until)
@@ -75,24 +96,28 @@ internal struct IceRun
         while (Seconds < until) Once(until);
     }
 
-    /// <summary>The same, writing down the steps for <see cref="Follow"/> and what was passed at <paramref name="mark"/> seconds.</summary>
+    /// <summary>The same, writing down the steps for <see cref="Follow"/>, and what the first drink was at <paramref name="mark"/> seconds.</summary>
     /// <returns>How many steps; −1 when they are too many to write down.</returns>
-    public int Advance(double until, double mark, out IceRun passed, Span<double> steps)
+    public int Advance(double until, double mark, in Mixture mixture, out Chilled passed, Span<double> steps)
     {
         var count = 0;
-        passed = this;
+        passed = After(mixture);
         while (Seconds < until)
         {
-            var before = this;
+            var (before, start, held) = (Seconds, state, energy);
             Once(until);
-            if (before.Seconds < mark && mark <= Seconds)
+            if (before < mark && mark <= Seconds)
             {
-                passed = before;
-                passed.Advance(mark);
+                var (then, kept, gone) = (Seconds, state, energy);
+                (Seconds, state, energy) = (before, start, held);
+                var next = step;
+                Advance(mark);
+                passed = After(mixture);
+                (Seconds, state, energy, step) = (then, kept, gone, next);
             }
 
             if (count >= steps.Length) count = -1;
-            if (count >= 0) steps[count++] = Seconds - before.Seconds;
+            if (count >= 0) steps[count++] = Seconds - before;
         }
 
         return count;
@@ -108,6 +133,14 @@ internal struct IceRun
         }
     }
 
+    private readonly Chilled After(in Mixture mixture, int place, in IceState at)
+    {
+        var r = at.Ice;
+        var whole = (film + solid).GetElement(place);
+        var melt = Math.Clamp((film + Melted(r)).GetElement(place), (KeptLiquid - 1) * mixture.Water, whole);
+        return new(mixture with { Water = mixture.Water + melt }, Liquid(r).TemperatureOf(at.Joules).GetElement(place), melt, whole - melt);
+    }
+
     private void Once(double until)
     {
         while (true)
@@ -117,7 +150,7 @@ internal struct IceRun
             // Two halves rather than a long step and a sliver.
             var h = step >= left ? left : step > 0.6 * left ? left / 2 : step;
             var off = Try(h, out var next);
-            var (now, then) = (state.GetElement(0), next.GetElement(0));
+            var (now, then) = (state.Ice.ToScalar(), next.Ice.ToScalar());
             if (then < -1e-4 && h > Shortest)
             {
                 step = Math.Max(Shortest, Math.Min(0.9 * h, h * now / (now - then)));
@@ -137,113 +170,99 @@ internal struct IceRun
         }
     }
 
-    private void Take(double h, Vector256<double> next)
+    private void Take(double h, in IceState next)
     {
-        var r = Math.Max(0, next.GetElement(0));
+        var r = Vector256.Max(Vector256<double>.Zero, next.Ice);
         if (contact.LeakWPerK > 0)
         {
-            var midway = (TemperatureC + Liquid(r).TemperatureOf(next.GetElement(1))) / 2;
-            energy += h * contact.LeakWPerK * (contact.RoomC - midway);
+            var midway = (Liquid(state.Ice).TemperatureOf(state.Joules) + Liquid(r).TemperatureOf(next.Joules)) * 0.5;
+            energy += (Vector256.Create(contact.RoomC) - midway) * (h * contact.LeakWPerK);
         }
 
         // The drink holds what ice and vessel do not: a slip of the step in one is made good by the others.
-        var joules = energy - solid * r * r * r * Heat.OfIce(next.GetElement(3)) - contact.VesselJPerK * next.GetElement(2);
-        state = Vector256.Create(r, joules, next.GetElement(2), next.GetElement(3));
+        var joules = energy - solid * (r * r * r) * Heat.OfIce(next.Core) - next.Vessel * contact.VesselJPerK;
+        state = new IceState { Ice = r, Joules = joules, Vessel = next.Vessel, Core = next.Core };
         Seconds += h;
     }
 
-    // One step; returns how far off it may be, 1 being what is allowed.
-    private readonly double Try(double h, out Vector256<double> next)
+    // One step; returns how far off it may be for the first drink, 1 being what is allowed.
+    private readonly double Try(double h, out IceState next)
     {
-        var y = state;
-        var slope = Slope(y, out var capacity);
-        var quick = Quick.At(in this, h, capacity);
-        var k1 = quick.Solve(h * slope);
-        var k2 = quick.Solve(h * Slope(y + 0.87173304301691801 * k1, out _) + quick.Push(-0.87173304301691801 * k1));
-        var k3 = quick.Solve(h * Slope(y + 0.84457060015369423 * k1 - 0.11299064236484185 * k2, out _)
-            + quick.Push(-0.90338057013044082 * k1 + 0.054180672388095326 * k2));
-        var k4 = quick.Solve(h * Slope(y + k3, out _) + quick.Push(0.24212380706095346 * k1 - 1.2232505839045147 * k2 + 0.54526025533510214 * k3));
-        next = y + 0.24212380706095346 * k1 - 1.2232505839045147 * k2 + 1.545260255335102 * k3 + Gamma * k4;
-        var off = Vector256.Abs(next - y - 0.37810903145819369 * k1 + 0.096042292212423178 * k2 - 0.5 * k3 - 0.2179330265375225 * k4);
+        ref readonly var y = ref state;
+        Slope(y, out var slope, out var capacity);
+        var quick = new IceStep(h, y.Ice, capacity, rate, contact, perVesselSecond, perCoreSecond);
+        quick.Solve(slope, out var k1);
 
-        var r = Math.Max(0, y.GetElement(0));
-        var grams = ShareOff * (mass + Math.Max(0, Melted(r)));
-        var melt = solid * (3 * r * r * off.GetElement(0) + r * r * r * 2.1 / MeltHeat * off.GetElement(3)) / grams;
-        var kelvin = (off.GetElement(1) + contact.VesselJPerK * off.GetElement(2)) / (quick.Capacity * KelvinOff);
+        IceState.From(y, 0.87173304301691801, k1, 0, k1, out var at);
+        Slope(at, out slope, out _);
+        IceState.Sum(-0.87173304301691801, k1, 0, k1, out var push);
+        quick.Solve(slope, push, out var k2);
+
+        IceState.From(y, 0.84457060015369423, k1, -0.11299064236484185, k2, out at);
+        Slope(at, out slope, out _);
+        IceState.Sum(-0.90338057013044082, k1, 0.054180672388095326, k2, out push);
+        quick.Solve(slope, push, out var k3);
+
+        IceState.From(y, 1, k3, 0, k3, out at);
+        Slope(at, out slope, out _);
+        IceState.Sum(0.24212380706095346, k1, -1.2232505839045147, k2, 0.54526025533510214, k3, out push);
+        quick.Solve(slope, push, out var k4);
+
+        IceState.Sum(0.24212380706095346, k1, -1.2232505839045147, k2, 1.545260255335102, k3, out var most);
+        IceState.From(y, 1, most, IceStep.Gamma, k4, out next);
+        // What a method of second order, of the same k, would have told otherwise.
+        IceState.Sum(0.24212380706095346 - 0.37810903145819369, k1, -1.2232505839045147 + 0.096042292212423178, k2, 1.545260255335102 - 0.5, k3, out var off);
+        IceState.Sum(1, off, IceStep.Gamma - 0.2179330265375225, k4, out off);
+
+        var (ice, first) = (Math.Max(0, y.Ice.ToScalar()), solid.ToScalar());
+        var share = ice * ice * ice;
+        var grams = ShareOff * (mass + first * Math.Max(0, 1 - share));
+        var melt = first * (3 * ice * ice * Math.Abs(off.Ice.ToScalar()) + share * 2.1 / MeltHeat * Math.Abs(off.Core.ToScalar())) / grams;
+        var kelvin = (Math.Abs(off.Joules.ToScalar()) + contact.VesselJPerK * Math.Abs(off.Vessel.ToScalar())) / (capacity.ToScalar() * KelvinOff);
         return Math.Max(melt, kelvin);
     }
 
-    private readonly double Melted(double r) => solid * (1 - r * r * r);
-    private readonly Heat Liquid(double r) => Heat.Of(ethanol, water + Melted(r), solids);
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private readonly Vector256<double> Melted(Vector256<double> r) => solid - solid * (r * r * r);
+    private readonly Heat Liquid(Vector256<double> r) => Heat.Of(ethanol, water + Melted(r), solids);
 
-    // What moves, a second; and the drink's heat capacity, J/K.
-    private readonly Vector256<double> Slope(Vector256<double> y, out double capacity)
+    // What moves, a second; and the drinks' heat capacities, J/K.
+    private readonly void Slope(in IceState y, out IceState slope, out Vector256<double> capacity)
     {
-        var r = Math.Max(0, y.GetElement(0));
-        var (vessel, core) = (y.GetElement(2), y.GetElement(3));
+        var nought = Vector256<double>.Zero;
+        var (r, core) = (Vector256.Max(nought, y.Ice), y.Core);
         var w = water + Melted(r);
         var liquid = Heat.Of(ethanol, w, solids);
-        var t = liquid.TemperatureOf(y.GetElement(1));
-        capacity = Math.Max(1e-9, liquid.CapacityAt(t));
-        var follow = (t - vessel) * perVesselSecond;
-        var into = contact.LeakWPerK * (contact.RoomC - t) - contact.VesselJPerK * follow;
-        if (r <= 0) return Vector256.Create(0, into, follow, 0);
+        var t = liquid.TemperatureOf(y.Joules);
+        capacity = Vector256.Max(Vector256.Create(1e-9), liquid.CapacityAt(t));
+        var follow = (t - y.Vessel) * perVesselSecond;
+        var into = (Vector256.Create(contact.RoomC) - t) * contact.LeakWPerK - follow * contact.VesselJPerK;
+        var icy = Vector256.GreaterThan(r, nought);
+        slope.Vessel = follow;
+        if (!Vector256.GreaterThanAny(r, nought))
+        {
+            (slope.Ice, slope.Joules, slope.Core) = (nought, into, nought);
+            return;
+        }
 
         // Heat and melt for each r², which is the surface of the ice as a share of what it was.
         var cold = freezing.Celsius(w);
-        var flow = contact.RateWPerK * (t - cold);
-        var hold = solid * r * (2.10 + 0.0072 * core);
+        var flow = rate * (t - cold);
+        var hold = solid * r * (Vector256.Create(2.10) + core * 0.0072);
         var warming = (cold - core) * perCoreSecond;
-        var intoCore = hold * warming;
-        var latent = MeltHeat + WaterCapacity * cold - core * (2.10 + 0.0036 * core);
-        var melting = (flow - intoCore) / latent;
-        if (melting < 0 && w < KeptLiquid * 2 * water)
+        var latent = Vector256.Create(MeltHeat) + cold * WaterCapacity - core * (Vector256.Create(2.10) + core * 0.0036);
+        var melting = (flow - hold * warming) / latent;
+        var scarce = Vector256.LessThan(melting, nought) & Vector256.LessThan(w, water * (2 * KeptLiquid));
+        if (scarce != Vector256<double>.Zero)
         {
             // Very cold ice freezes water out of the drink, but never its last tenth.
-            melting *= Math.Clamp(w / (KeptLiquid * water) - 1, 0, 1);
-            warming = (flow - latent * melting) / hold;
+            var spare = Vector256.Clamp(w / (water * KeptLiquid) - Vector256<double>.One, nought, Vector256<double>.One);
+            melting = Vector256.ConditionalSelect(scarce, melting * spare, melting);
+            warming = Vector256.ConditionalSelect(scarce, (flow - latent * melting) / hold, warming);
         }
 
-        return Vector256.Create(melting * shrink, into + r * r * (WaterCapacity * cold * melting - flow), follow, warming);
-    }
-
-    // The quick couplings of a step, frozen: drink with ice and vessel, vessel with drink, core with drink; all times the step.
-    private readonly struct Quick
-    {
-        private readonly double drink;
-        private readonly double vesselToDrink;
-        private readonly double drinkToVessel;
-        private readonly double vessel;
-        private readonly double core;
-
-        private Quick(double capacity, double drink, double vesselToDrink, double drinkToVessel, double vessel, double core) =>
-            (Capacity, this.drink, this.vesselToDrink, this.drinkToVessel, this.vessel, this.core) = (capacity, drink, vesselToDrink, drinkToVessel, vessel, core);
-
-        /// <summary>Heat capacity of the drink, J/K.</summary>
-        public double Capacity { get; }
-
-        public static Quick At(in IceRun run, double h, double capacity)
-        {
-            var r = Math.Max(0, run.state.GetElement(0));
-            var follow = h * run.perVesselSecond;
-            var held = run.contact.VesselJPerK * follow;
-            return new Quick(capacity, -(h * (run.contact.RateWPerK * r * r + run.contact.LeakWPerK) + held) / capacity, held, follow / capacity, -follow, -h * run.perCoreSecond);
-        }
-
-        // The couplings times k.
-        public Vector256<double> Push(Vector256<double> k)
-        {
-            var (joules, celsius) = (k.GetElement(1), k.GetElement(2));
-            return Vector256.Create(0, drink * joules + vesselToDrink * celsius, drinkToVessel * joules + vessel * celsius, core * k.GetElement(3));
-        }
-
-        // k of (1 − γ × couplings) k = x.
-        public Vector256<double> Solve(Vector256<double> x)
-        {
-            var (a, b, c, d) = (1 - Gamma * drink, -Gamma * vesselToDrink, -Gamma * drinkToVessel, 1 - Gamma * vessel);
-            var scale = 1 / (a * d - b * c);
-            var (joules, celsius) = (x.GetElement(1), x.GetElement(2));
-            return Vector256.Create(x.GetElement(0), (d * joules - b * celsius) * scale, (a * celsius - c * joules) * scale, x.GetElement(3) / (1 - Gamma * core));
-        }
+        slope.Ice = melting * shrink & icy;
+        slope.Joules = into + r * r * (cold * WaterCapacity * melting - flow);
+        slope.Core = warming & icy;
     }
 }

@@ -86,10 +86,10 @@ public readonly record struct Mixture(double Water, double Ethanol, Sugars Sugar
         return default(Mixture) with { Water = mass * (1 - p), Ethanol = mass * p };
     }
 
-    public static Mixture operator +(Mixture a, Mixture b) => new(
+    public static Mixture operator +(in Mixture a, in Mixture b) => new(
         a.Water + b.Water, a.Ethanol + b.Ethanol, a.Sugars + b.Sugars, a.Acids + b.Acids, a.Solids + b.Solids);
 
-    public static Mixture operator *(Mixture a, double times) => new(
+    public static Mixture operator *(in Mixture a, double times) => new(
         a.Water * times, a.Ethanol * times, a.Sugars * times, a.Acids * times, a.Solids * times);
 
     /// <summary>Both together, as <c>+</c>.</summary>

@@ -28,6 +28,6 @@ public static class Warming
         if (mixture.Mass <= 0) return startC;
         var run = new IceRun(mixture, startC, new Ice(0, 32, 0), new IceContact(0, GlassJPerK, glassC, GlassSeconds, LeakWPerK, RoomC));
         run.Advance(seconds);
-        return run.TemperatureC;
+        return run.After(mixture).TemperatureC;
     }
 }
