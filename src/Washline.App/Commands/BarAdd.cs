@@ -1,6 +1,5 @@
 using System.CommandLine;
 using Washline.App.Storage;
-using Washline.Drinks;
 
 namespace Washline.App.Commands;
 
@@ -13,7 +12,7 @@ internal static class BarAdd
         One("house-made", "Adds a syrup or something else made at home.", "washline bar add house-made \"Rich syrup\" --kind \"rich simple syrup\" --left 300ml --made 2026-03-14 --use-by 2026-04-14"),
         One("fruit", "Adds fruit, eggs or herbs, counted.", "washline bar add fruit Limes --kind \"lime juice\" --count 6"),
         One("tool", "Adds a tool.", "washline bar add tool shaker"),
-        One("glass", "Adds a glass.", "washline bar add glass Coupe --shape coupe --capacity 180ml --rim 95mm --count 4"),
+        One("glass", "Adds a glass.", "washline bar add glass Coupe --shape coupe --rim 95mm --depth 40mm --capacity 180ml --count 4"),
         One("measure", "Adds a jigger or another measure.", "washline bar add measure Jigger --unit oz --step 1/4 --eye 1/8 --largest 2"),
     };
 
@@ -23,31 +22,15 @@ internal static class BarAdd
         var options = new ThingOptions(Columns.ByWhat[what].Where(c => c != "name"));
         var command = new Verb(what, does, example) { name };
         options.To(command);
-        var depth = new Option<string?>("--depth") { Description = "Inner depth from rim to bottom, if you measured it: a check on shape, capacity and rim.", HelpName = "DEPTH" };
-        if (what == "glass") command.Add(depth);
         command.SetAction(result =>
         {
             var arrivals = new Arrivals([options.Entry(result, what, result.GetRequiredValue(name))], []);
-            var measured = what == "glass" && result.GetValue(depth) is { } text
-                ? Quantity.Of("depth_mm", text) is > 0 and var mm ? mm : throw new Refusal($"The depth '{text}' could not be read.", "Write it such as 60mm.")
-                : (double?)null;
             IReadOnlyList<Reading.Problem> problems = [];
             var bar = result.OpenBar().Change(bar => arrivals.Into(bar, out problems));
             if (problems.Count > 0) return result.Refuse(problems);
             var thing = Things.Of(bar).Single(t => Things.What(t) == what && Household.Same(Things.Name(t), result.GetRequiredValue(name).Trim()));
-            if (thing is Glass glass && measured is { } found && !glass.AgreesWith(found)) result.Error().WriteLine(Disagrees(glass, found));
             return result.Tell("Added", thing);
         });
         return command;
-    }
-
-    private static string Disagrees(Glass glass, double depthMm)
-    {
-        static string Word(GlassShape shape) => shape.ToString().ToLowerInvariant();
-        var near = glass.Nearest(depthMm);
-        var other = new Glass(glass.Name, near, glass.CapacityMl, glass.RimMm);
-        return FormattableString.Invariant($"washline: A {Word(glass.Shape)} of {glass.CapacityMl:0.#} mL with a rim of {glass.RimMm:0.#} mm is {glass.DepthMm:0} mm deep; you measured {depthMm:0.#} mm. ")
-            + (near == glass.Shape || !other.AgreesWith(depthMm) ? " Measure capacity and inner rim again, then change them: washline bar change NAME --capacity VOLUME --rim WIDTH"
-                : FormattableString.Invariant($" The shape that fits is {Word(near)} ({other.DepthMm:0} mm): washline bar change NAME --shape {Word(near)}"));
     }
 }

@@ -65,6 +65,8 @@ internal sealed class ThingOptions
         "shape" => ("--shape", "SHAPE", $"The bowl: {string.Join(", ", Things.Shapes)}."),
         "capacity_ml" => ("--capacity", "VOLUME", "What it holds filled to the rim: 180ml, '6 oz'."),
         "rim_mm" => ("--rim", "WIDTH", "Inner width at the rim: 95mm."),
+        "depth_mm" => ("--depth", "DEPTH", "Inner depth from the rim to the lowest point, if you measured it: the curve is fitted so that depth and capacity both hold."),
+        "base_mm" => ("--base", "WIDTH", "Inner width of its flat bottom, if it has one and you measured it: 55mm."),
         "unit" => ("--unit", "UNIT", "The unit of its marks: oz or ml."),
         "step" => ("--step", "NUMBER", "From mark to mark, in its unit: 1/4, 5."),
         "eye_step" => ("--eye", "NUMBER", "The finest step by eye between marks: 1/8, 2.5."),

@@ -81,7 +81,7 @@ public sealed class GlassOutline(Glass glass)
 
     private List<Point> Outside()
     {
-        if (!HasStem)
+        if (!HasStem && glass.IsStraight)
         {
             double foot = glass.RadiusMm(0) + WallMm - BaseMm * (glass.RimMm / 2 - glass.RadiusMm(0)) / glass.DepthMm, table = glass.DepthMm + BaseMm;
             return [new Point(0, table), new Point(foot - 2, table), new Point(foot - 0.6, table - 0.6), new Point(foot, table - 2), new Point(glass.RimMm / 2 + WallMm, 0)];

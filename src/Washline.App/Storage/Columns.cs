@@ -7,7 +7,7 @@ internal static class Columns
     public static IReadOnlyList<string> All { get; } =
     [
         "what", "name", "kind", "strength_percent", "sugar_g_l", "acid_g_l", "size_ml", "left_ml", "price", "currency", "count",
-        "shape", "capacity_ml", "rim_mm", "unit", "step", "eye_step", "largest", "made", "use_by", "country", "ice",
+        "shape", "capacity_ml", "rim_mm", "depth_mm", "base_mm", "unit", "step", "eye_step", "largest", "made", "use_by", "country", "ice",
         "shake_factor", "shake_low", "shake_high", "stir_factor", "stir_low", "stir_high", "spec", "lines", "text", "note",
     ];
 
@@ -18,7 +18,7 @@ internal static class Columns
         ["house-made"] = ["name", "kind", "strength_percent", "sugar_g_l", "acid_g_l", "left_ml", "made", "use_by", "note"],
         ["fruit"] = ["name", "kind", "count"],
         ["tool"] = ["name"],
-        ["glass"] = ["name", "shape", "capacity_ml", "rim_mm", "count"],
+        ["glass"] = ["name", "shape", "capacity_ml", "rim_mm", "depth_mm", "base_mm", "count"],
         ["measure"] = ["name", "unit", "step", "eye_step", "largest"],
         ["settings"] = ["country", "ice", "shake_factor", "shake_low", "shake_high", "stir_factor", "stir_low", "stir_high"],
         ["spec"] = ["spec", "text"],
@@ -41,7 +41,7 @@ internal static class Columns
 
     /// <summary>Whether it holds a number.</summary>
     public static bool IsNumber(string column) => column is "strength_percent" or "sugar_g_l" or "acid_g_l" or "size_ml" or "left_ml"
-        or "price" or "count" or "capacity_ml" or "rim_mm" or "step" or "eye_step" or "largest"
+        or "price" or "count" or "capacity_ml" or "rim_mm" or "depth_mm" or "base_mm" or "step" or "eye_step" or "largest"
         or "shake_factor" or "shake_low" or "shake_high" or "stir_factor" or "stir_low" or "stir_high";
 
     /// <summary>Its name in JSON: <c>sugarGPerL</c> for <c>sugar_g_l</c>.</summary>
@@ -71,6 +71,8 @@ internal static class Columns
         "left_ml" => "amount left",
         "capacity_ml" => "capacity",
         "rim_mm" => "rim",
+        "depth_mm" => "depth",
+        "base_mm" => "base",
         "eye_step" => "step by eye",
         "largest" => "largest mark",
         "made" => "day it was made",

@@ -57,7 +57,7 @@ internal static class Things
                 ("use_by", h.UseBy?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)), ("note", h.Note)],
             Fruit f => [("name", f.Name), ("kind", f.Kind.Id), ("count", f.Count)],
             Tool t => [("name", t.Name)],
-            Glass g => [("name", g.Name), ("shape", g.Shape.ToString().ToLowerInvariant()), ("capacity_ml", g.CapacityMl), ("rim_mm", g.RimMm), ("count", g.Count)],
+            Glass g => [("name", g.Name), ("shape", g.Shape.ToString().ToLowerInvariant()), ("capacity_ml", g.CapacityMl), ("rim_mm", g.RimMm), ("depth_mm", g.MeasuredDepthMm), ("base_mm", g.BaseMm), ("count", g.Count)],
             Measure m => [("name", m.Name), ("unit", m.Unit), ("step", m.Step), ("eye_step", m.EyeStep), ("largest", m.Largest)],
             Settings s => [("country", s.Country), ("ice", s.IceWet is { } wet ? wet ? "wet" : "freezer" : ""), .. OwnHand.Cells(s.Hand)],
             Spec s => [("spec", s.Title), ("text", SpecText.Write(s))],
@@ -86,7 +86,7 @@ internal static class Things
             "house-made" => HouseMadeOf(entry, fits),
             "fruit" => entry.Needed("name", "limes") is var name && entry.Kind() is { } kind ? new Fruit(name, kind, entry.Count(1)) : null,
             "tool" => new Tool(entry.Needed("name", "shaker")),
-            "glass" => GlassOf(entry),
+            "glass" => Glasses.Read(entry, fits),
             "measure" => MeasureOf(entry),
             "settings" => new Settings(entry.OneOf("country", Countries), entry["ice"].Trim().Length == 0 ? null : entry.OneOf("ice", "wet", "freezer") == "wet") { Hand = OwnHand.Read(entry) },
             "spec" => SpecOf(entry, fits),
@@ -153,15 +153,6 @@ internal static class Things
 
         return (strength is { } percent ? Strength.FromPercent(percent) : null, sugar, acid);
     }
-
-    private static Glass GlassOf(Entry entry) => new(
-        entry.Needed("name", "coupe"),
-        Enum.Parse<GlassShape>(entry.OneOf("shape", Shapes), ignoreCase: true),
-        entry.NumberNeeded("capacity_ml", 20, 2000, "mL", "180"),
-        entry.NumberNeeded("rim_mm", 25, 200, "mm", "95"))
-    {
-        Count = entry.Count(1),
-    };
 
     private static Measure MeasureOf(Entry entry)
     {

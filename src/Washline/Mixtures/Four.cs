@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 
 namespace Washline.Mixtures;
@@ -8,4 +9,20 @@ internal static class Four
     /// <summary>The first number of each of four.</summary>
     public static Vector256<double> Of(Vector256<double> a, Vector256<double> b, Vector256<double> c, Vector256<double> d) =>
         Vector256.Create(a.ToScalar(), b.ToScalar(), c.ToScalar(), d.ToScalar());
+
+    /// <summary>Natural logarithms; quick between 2/3 and 3/2, where drinks lie, and there within 10⁻¹⁴ of the value.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Vector256<double> Log(Vector256<double> x)
+    {
+        // ln x = 2 artanh z = 2 z (1 + z²/3 + z⁴/5 + …)
+        var one = Vector256<double>.One;
+        var z = (x - one) / (x + one);
+        if (Vector256.GreaterThanAny(Vector256.Abs(z), Vector256.Create(0.2))) return Vector256.Log(x);
+        var z2 = z * z;
+        var z4 = z2 * z2;
+        var z8 = z4 * z4;
+        var low = (one + z2 * (1.0 / 3)) + z4 * (Vector256.Create(1.0 / 5) + z2 * (1.0 / 7));
+        var high = (Vector256.Create(1.0 / 9) + z2 * (1.0 / 11)) + z4 * (Vector256.Create(1.0 / 13) + z2 * (1.0 / 15));
+        return (z + z) * (low + z8 * (high + z8 * (Vector256.Create(1.0 / 17) + z2 * (1.0 / 19))));
+    }
 }

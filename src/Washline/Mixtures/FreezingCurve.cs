@@ -61,11 +61,11 @@ internal readonly struct FreezingCurve
     public static FreezingCurve Beside(in FreezingCurve a, in FreezingCurve b, in FreezingCurve c, in FreezingCurve d) => new(a, b, c, d);
 
     /// <summary>The freezing point in °C with that many grams of water.</summary>
-    public double Celsius(double water) => Celsius(Vector256.Create(water)).ToScalar();
+    public double Celsius(double water) => Celsius(Vector256.Create(water), Heat.Share(ethanol, Vector256.Create(water))).ToScalar();
 
-    /// <summary>The freezing points of four drinks, °C, with so many grams of water.</summary>
+    /// <summary>The freezing points of four drinks, °C, with so many grams of water and that share of ethanol in ethanol and water.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public Vector256<double> Celsius(Vector256<double> water)
+    public Vector256<double> Celsius(Vector256<double> water, Vector256<double> share)
     {
         var one = Vector256<double>.One;
         var wet = Vector256.GreaterThan(water, Vector256<double>.Zero);
@@ -76,7 +76,7 @@ internal readonly struct FreezingCurve
         var each = one / all;
         var (xs, xm, xa) = ((s - one) * (m * a) * each, (m - one) * (s * a) * each, (a - one) * (s * m) * each);
         // Norrish for each solute, −ln(1 − x) + K x², the three logarithms in one.
-        var y = Vector256.Log(all) + xs * xs * 7.0 + xm * xm * 2.3 + xa * xa * 6.2 + cross * perKg * perKg
+        var y = Four.Log(all) + xs * xs * 7.0 + xm * xm * 2.3 + xa * xa * 6.2 + cross * perKg * perKg
             + Vector256.Sqrt(acid * CitricDissociation * perKg) * WaterKgPerMol;
         if (salty)
         {
@@ -86,8 +86,7 @@ internal readonly struct FreezingCurve
         }
 
         // Without water there is spirit as strong as the fitted range goes.
-        var percent = Vector256.Min(Vector256.Create(StrongestEthanol), ethanol * 100 / (ethanol + Vector256.ConditionalSelect(wet, water, one)));
-        y += Activity(EthanolLine(percent));
+        y += Activity(EthanolLine(Vector256.Min(Vector256.Create(StrongestEthanol), share * 100)));
         if (!Vector256.GreaterThanAll(water, Vector256<double>.Zero)) y = Vector256.ConditionalSelect(wet, y, Activity(EthanolLine(Vector256.Create(StrongestEthanol))));
         return Vector256.Max(Vector256.Create(Coldest), IceLineInverse(y));
     }

@@ -30,10 +30,17 @@ internal readonly struct Heat
 
     /// <summary>Heat content of four liquids.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static Heat Of(Vector256<double> ethanol, Vector256<double> water, Vector256<double> solids)
+    public static Heat Of(Vector256<double> ethanol, Vector256<double> water, Vector256<double> solids) => Of(Share(ethanol, water), ethanol, water, solids);
+
+    /// <summary>Share of ethanol in the ethanol and water of four liquids, 0 to 1; none where there is neither.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Vector256<double> Share(Vector256<double> ethanol, Vector256<double> water) => ethanol / Vector256.Max(ethanol + water, Vector256.Create(Nothing));
+
+    /// <summary>Heat content of four liquids whose <see cref="Share"/> p is known.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Heat Of(Vector256<double> p, Vector256<double> ethanol, Vector256<double> water, Vector256<double> solids)
     {
         var m = ethanol + water;
-        var p = ethanol / Vector256.Max(m, Vector256.Create(Nothing));
         var half = Vector256.Create(Halfway);
         Vector256<double> h0, c0, c1;
         if (Vector256.LessThanOrEqualAll(p, half)) (h0, c0, c1) = Below(p);

@@ -46,5 +46,5 @@ public readonly record struct Ice(double Grams, double EdgeMm, double Temperatur
     public double FilmG => IsWet ? SurfaceOf(Grams) * FilmM * 1e6 : 0;
 
     /// <summary>Seconds in which the cold of its core comes out (a sphere of that width, diffusivity 1.17 mm²/s).</summary>
-    public double CoreSeconds => Math.Pow(EdgeMm / 2000, 2) / (Math.PI * Math.PI * 1.17e-6);
+    public double CoreSeconds => EdgeMm / 2000 * (EdgeMm / 2000) / (Math.PI * Math.PI * 1.17e-6);
 }

@@ -232,7 +232,8 @@ internal struct IceRun
         var nought = Vector256<double>.Zero;
         var (r, core) = (Vector256.Max(nought, y.Ice), y.Core);
         var w = water + Melted(r);
-        var liquid = Heat.Of(ethanol, w, solids);
+        var share = Heat.Share(ethanol, w);
+        var liquid = Heat.Of(share, ethanol, w, solids);
         var t = liquid.TemperatureOf(y.Joules);
         capacity = Vector256.Max(Vector256.Create(1e-9), liquid.CapacityAt(t));
         var follow = (t - y.Vessel) * perVesselSecond;
@@ -246,7 +247,7 @@ internal struct IceRun
         }
 
         // Heat and melt for each r², which is the surface of the ice as a share of what it was.
-        var cold = freezing.Celsius(w);
+        var cold = freezing.Celsius(w, share);
         var flow = rate * (t - cold);
         var hold = solid * r * (Vector256.Create(2.10) + core * 0.0072);
         var warming = (cold - core) * perCoreSecond;

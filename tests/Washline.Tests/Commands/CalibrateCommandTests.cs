@@ -77,16 +77,6 @@ public sealed class CalibrateCommandTests : IDisposable
         Assert.DoesNotContain("Is your ice", home.Run("pour", "Daiquiri").Out, StringComparison.Ordinal);
     }
 
-    [Fact]
-    public void A_depth_that_disagrees_is_said_and_the_glass_is_kept()
-    {
-        var answer = home.Run("bar", "add", "glass", "Vee", "--shape", "coupe", "--capacity", "180ml", "--rim", "95mm", "--depth", "76mm");
-        Assert.Equal(0, answer.Exit);
-        Assert.Contains("is 38 mm deep; you measured 76 mm.  The shape that fits is cone (76 mm): washline bar change NAME --shape cone", answer.Error, StringComparison.Ordinal);
-        Assert.Equal("", home.Run("bar", "add", "glass", "Coup", "--shape", "coupe", "--capacity", "180ml", "--rim", "95mm", "--depth", "4cm").Error);
-        Assert.Equal(1, home.Run("bar", "add", "glass", "Third", "--shape", "coupe", "--capacity", "180ml", "--rim", "95mm", "--depth", "deep").Exit);
-    }
-
     [Theory]
     [InlineData("calibrate shake")]
     [InlineData("calibrate stir")]

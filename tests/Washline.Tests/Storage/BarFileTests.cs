@@ -75,7 +75,7 @@ public sealed class BarFileTests : IDisposable
 
         var bottle = Assert.Single(BarFile.Open(home.Bar).Load().Bottles);
         Assert.Equal(("Old gin", 120), (bottle.Name, bottle.Left.Millilitres));
-        Assert.Equal("3", Ask(home.Bar, "PRAGMA user_version"));
+        Assert.Equal("4", Ask(home.Bar, "PRAGMA user_version"));
         Assert.Equal("1", Ask(home.Bar + ".before-002", "PRAGMA user_version"));
         Assert.Equal("Old gin", Ask(home.Bar + ".before-002", "SELECT name FROM bottle"));
     }

@@ -45,7 +45,15 @@ public static class SomeBar
     });
 
     private static readonly Gen<Glass> Glass = Gen.Select(Name, Gen.Enum<GlassShape>(), Gen.Double[20, 2000], Gen.Double[25, 200], Gen.Int[0, 1000],
-        (name, shape, capacity, rim, count) => new Glass(name, shape, capacity, rim) { Count = count });
+        (name, shape, capacity, rim, count) => count % 3 == 0 ? Measured(name, shape, rim, count) : new Glass(name, shape, capacity, rim) { Count = count });
+
+    // A glass whose depth, and perhaps flat base, was measured too.
+    private static Glass Measured(string name, GlassShape shape, double rim, int count)
+    {
+        double? width = count % 2 == 0 ? rim * 0.6 : null;
+        var (least, most) = Washline.Drinks.Glass.Holds(shape, rim, 80, width);
+        return new Glass(name, shape, Math.Clamp((least + most) / 2, 20, 2000), rim, (least + most) / 2 is >= 20 and <= 2000 ? 80 : null, width) { Count = count };
+    }
 
     private static readonly Gen<Measure> Measure = Gen.Select(Name, Gen.Bool, Gen.Double[0.1, 10], Gen.Double[1, 20],
         (name, oz, step, times) => new Measure(name, oz ? "oz" : "ml", step, step / 2, step * times));
