@@ -107,9 +107,10 @@ internal sealed class Response
         run.Advance(Math.Min(Service.MostSeconds, (1 + share) * service.Seconds));
         var later = run.After(met.Drink);
 
-        if (middle.IceLeftG < LittleIce * met.Ice.Grams || count < 0)
+        var little = middle.IceLeftG < LittleIce * met.Ice.Grams;
+        if (little || count < 0)
         {
-            for (var i = 1; i < near.Length; i++) slopes[i] = Slope.Of(middle, near[i].After(service.Seconds));
+            for (var i = little ? 1 : 4; i < near.Length; i++) slopes[i] = Slope.Of(middle, near[i].After(service.Seconds));
         }
         else if (near.Length > 4)
         {

@@ -99,13 +99,13 @@ internal partial struct IceRun
         passed = After(mixture);
         while (Seconds < until)
         {
-            var (before, start, held) = (Seconds, state, energy);
+            var (before, start, held, pace) = (Seconds, state, energy, step);
             Once(until);
             if (before < mark && mark <= Seconds)
             {
-                var (then, kept, gone) = (Seconds, state, energy);
-                (Seconds, state, energy) = (before, start, held);
-                var next = step;
+                // Back to before this step, on to the mark, and on from where the step ended.
+                var (then, kept, gone, next) = (Seconds, state, energy, step);
+                (Seconds, state, energy, step) = (before, start, held, pace);
                 Advance(mark);
                 passed = After(mixture);
                 (Seconds, state, energy, step) = (then, kept, gone, next);
