@@ -7,6 +7,9 @@ namespace Washline.Tests.Drinks;
 /// <summary>Glasses fitted to rim, depth, capacity and base, against an independent integration and closed forms.</summary>
 public class MeasuredGlasses
 {
+    // Where a profile may bend, as shares of the depth.
+    private static readonly double[] Joints = [0.45, 0.7];
+
     // A glass of measures that go together: between the emptiest and the fullest of its shape.
     private static readonly Gen<Glass> Any =
         Gen.Select(Gen.Enum<GlassShape>(), Gen.Double[40, 110], Gen.Double[30, 180], Gen.Double[0.01, 0.99], Gen.Double[0.2, 0.75], Gen.Bool).Select((shape, rim, depth, share, foot, flat) =>
@@ -97,7 +100,7 @@ public class MeasuredGlasses
     private static double Turned(Glass glass, double heightMm)
     {
         double Area(double h) => Math.PI * Math.Pow(glass.RadiusMm(Math.Min(h, glass.DepthMm)), 2);
-        double[] joints = [0, .. new[] { 0.45, 0.7 }.Select(j => j * glass.DepthMm).Where(j => j < heightMm), heightMm];
+        double[] joints = [0, .. Joints.Select(j => j * glass.DepthMm).Where(j => j < heightMm), heightMm];
         return joints.Zip(joints.Skip(1), (a, b) => DoubleExponentialTransformation.Integrate(Area, a, b, 1e-10)).Sum() / 1000;
     }
 }
