@@ -11,7 +11,6 @@ namespace Washline.Mixtures;
 internal readonly struct Heat
 {
     private const double Halfway = 0.5; // share of ethanol where one set of polynomials hands over to the other
-    private const double Nothing = 1e-300; // g
 
     private readonly Vector256<double> constant;
     private readonly Vector256<double> linear;
@@ -34,7 +33,11 @@ internal readonly struct Heat
 
     /// <summary>Share of ethanol in the ethanol and water of four liquids, 0 to 1; none where there is neither.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static Vector256<double> Share(Vector256<double> ethanol, Vector256<double> water) => ethanol / Vector256.Max(ethanol + water, Vector256.Create(Nothing));
+    public static Vector256<double> Share(Vector256<double> ethanol, Vector256<double> water)
+    {
+        var m = ethanol + water;
+        return ethanol / m & Vector256.GreaterThan(m, Vector256<double>.Zero);
+    }
 
     /// <summary>Heat content of four liquids whose <see cref="Share"/> p is known.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

@@ -19,20 +19,19 @@ internal partial struct IceRun
         var quick = new IceStep(h, y.Ice, capacity, rate, contact, perVesselSecond, perCoreSecond);
         quick.Solve(slope, out var k1);
 
-        IceState.From(y, 0.87173304301691801, k1, 0, k1, out var at);
+        IceState.Sum(1, y, 0.87173304301691801, k1, out var at);
         Slope(at, out slope, out _);
-        IceState.Sum(-0.87173304301691801, k1, 0, k1, out var push);
-        quick.Solve(slope, push, out var k2);
+        quick.Solve(slope, -0.87173304301691801, k1, out var k2);
 
         IceState.From(y, 0.84457060015369423, k1, -0.11299064236484185, k2, out at);
         Slope(at, out slope, out _);
-        IceState.Sum(-0.90338057013044082, k1, 0.054180672388095326, k2, out push);
-        quick.Solve(slope, push, out var k3);
+        IceState.Sum(-0.90338057013044082, k1, 0.054180672388095326, k2, out var push);
+        quick.Solve(slope, 1, push, out var k3);
 
-        IceState.From(y, 1, k3, 0, k3, out at);
+        IceState.Sum(1, y, 1, k3, out at);
         Slope(at, out slope, out _);
         IceState.Sum(0.24212380706095346, k1, -1.2232505839045147, k2, 0.54526025533510214, k3, out push);
-        quick.Solve(slope, push, out var k4);
+        quick.Solve(slope, 1, push, out var k4);
 
         IceState.Sum(0.24212380706095346, k1, -1.2232505839045147, k2, 1.545260255335102, k3, out var most);
         IceState.From(y, 1, most, IceStep.Gamma, k4, out next);

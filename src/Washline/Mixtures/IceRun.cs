@@ -150,9 +150,10 @@ internal partial struct IceRun
             {
                 step = Math.Max(Shortest, Math.Min(0.9 * h, h * now / (now - then)));
             }
-            else if (off > 1 && h > Shortest)
+            else if (!(off <= 1) && h > Shortest)
             {
-                step = Math.Max(Shortest, h * Math.Max(0.2, 0.85 / Math.Cbrt(off)));
+                // A step so long that it leaves all range tells no number.
+                step = Math.Max(Shortest, h * (off > 1 ? Math.Max(0.2, 0.85 / Math.Cbrt(off)) : 0.2));
             }
             else
             {

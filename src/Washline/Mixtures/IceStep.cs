@@ -54,15 +54,15 @@ internal readonly struct IceStep
         k.Core = slope.Core * (h * coreFromCore);
     }
 
-    /// <summary>k of (1 − γ × couplings) k = h × slope + couplings × before.</summary>
+    /// <summary>k of (1 − γ × couplings) k = h × slope + times × couplings × before.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public void Solve(in IceState slope, in IceState before, out IceState k)
+    public void Solve(in IceState slope, double times, in IceState before, out IceState k)
     {
-        var joules = slope.Joules * h + (drink * before.Joules + before.Vessel * vesselToDrink);
-        var celsius = slope.Vessel * h + (drinkToVessel * before.Joules + before.Vessel * vessel);
+        var joules = slope.Joules * h + (drink * before.Joules + before.Vessel * vesselToDrink) * times;
+        var celsius = slope.Vessel * h + (drinkToVessel * before.Joules + before.Vessel * vessel) * times;
         k.Ice = slope.Ice * h;
         k.Joules = drinkFromDrink * joules + drinkFromVessel * celsius;
         k.Vessel = vesselFromDrink * joules + vesselFromVessel * celsius;
-        k.Core = (slope.Core * h + before.Core * core) * coreFromCore;
+        k.Core = (slope.Core * h + before.Core * (core * times)) * coreFromCore;
     }
 }

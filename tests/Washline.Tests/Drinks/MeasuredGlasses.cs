@@ -26,7 +26,7 @@ public class MeasuredGlasses
         Assert.Equal(glass.RimMm / 2, glass.RadiusMm(glass.DepthMm), 1e-6);
         if (glass.BaseMm is { } width) Assert.Equal(width / 2, glass.RadiusMm(0), 1e-9);
         Assert.Equal(glass.CapacityMl, Turned(glass, glass.DepthMm), 2e-6 * glass.CapacityMl);
-        Assert.Equal(glass.CapacityMl, glass.MillilitresTo(glass.DepthMm));
+        Assert.Equal(glass.CapacityMl, glass.MillilitresTo(glass.DepthMm), 1e-9);
     });
 
     [Fact]
