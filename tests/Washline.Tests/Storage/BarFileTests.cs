@@ -99,7 +99,7 @@ public sealed class BarFileTests : IDisposable
 
         var before = File.ReadAllBytes(home.Bar);
         var refusal = Assert.Throws<Refusal>(() => BarFile.Open(home.Bar));
-        Assert.Equal($"{home.Bar} was written by a newer washline (step 99; this one knows 3).", refusal.What);
+        Assert.Equal($"{home.Bar} was written by a newer washline (step 99; this one knows 4).", refusal.What);
         Assert.Equal(before, File.ReadAllBytes(home.Bar));
     }
 
