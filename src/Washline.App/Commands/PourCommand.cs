@@ -13,7 +13,7 @@ public static class PourCommand
         var source = SpecSource.Argument();
         var options = new ServiceOptions();
         var command = new Verb("pour", "Computes the drink that a spec gives as written: before the ice, and in the glass.", "washline pour breakwater-sour.txt", "washline pour Daiquiri --ice freezer") { source };
-        var more = new Option<bool>("--more") { Description = "Adds density, Brix, refractometer, hydrometer, pH and energy." };
+        var more = new Option<bool>("--more") { Description = "Adds the course on the ice, fridge and freezer batches, and what instruments would read." };
         command.Add(more);
         options.AddTo(command);
         command.SetAction(result =>

@@ -26,15 +26,22 @@ public static class DrinkJson
     {
         var built = Sip(drink.Built);
         built.Remove("temperatureC");
+        var course = drink.Course;
         var json = new JsonObject
         {
             ["spec"] = spec.Title,
             ["ice"] = drink.Service.IceWet switch { true => "wet", false => "freezer", null => null },
             ["ownHand"] = drink.Service.Hand.Of(drink.Service.Technique) is { } hand ? Round(hand.Typical) : null,
+            ["technique"] = JsonNamingPolicy.CamelCase.ConvertName(drink.Service.Technique.ToString()),
+            ["seconds"] = Round(drink.Service.Seconds),
+            ["stopSeconds"] = course.StopSeconds is { } stop ? Round(stop) : null,
             ["built"] = built,
             ["served"] = Served(drink),
             ["low"] = Served(drink.Low, drink.Melt.Low, drink.Dilution.Low),
             ["high"] = Served(drink.High, drink.Melt.High, drink.Dilution.High),
+            ["course"] = IceTime.Json(course),
+            ["prebatch"] = BatchSheet.Json(drink),
+            ["freezer"] = BatchSheet.Freezer(drink),
             ["swings"] = Array(drink.Swings.Select(s => new JsonObject { ["input"] = s.Input, ["attribute"] = s.Attribute, ["jnd"] = Round(s.Jnd) })),
             ["washLine"] = WashLine(drink.WashLine),
             ["standardDrinks"] = Standard(drink, country),
@@ -131,6 +138,8 @@ public static class DrinkJson
             ["temperature"] = Round(offer.Moves.Temperature),
         },
         ["changedLines"] = offer.ChangedLines,
+        ["seconds"] = Round(offer.Drink.Service.Seconds),
+        ["stopSeconds"] = offer.Drink.Course.StopSeconds is { } stop ? Round(stop) : null,
         ["washLine"] = WashLine(offer.Drink.WashLine),
         ["standardDrinks"] = Standard(offer.Drink, country),
         ["allergens"] = Array(Cautions.Allergens(offer.Drink.Pours).Select(a => JsonValue.Create(a))),

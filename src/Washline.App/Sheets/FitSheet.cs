@@ -59,6 +59,7 @@ public static class FitSheet
             text.Append("  ").AppendLine($"{name}: {Sentence(offer)}");
         text.AppendLine();
         foreach (var line in closest.Lines.Where(l => l.Why.Length > 0)) text.Append("  ").AppendLine($"{line.Mark.Text} {line.Pour.Name}: {line.Why}.");
+        text.Append("  time: ").AppendLine(IceTime.Line(closest.Drink));
         text.Append("  wash line: ").AppendLine(Say.WashLine(closest.Drink.WashLine));
         if (Say.Foam(closest.Drink.WashLine) is { Length: > 0 } foam) text.Append("  foam: ").AppendLine(foam);
         if (Say.Suited(closest.Drink.WashLine, []) is { Length: > 0 } suited) text.Append("  glass: ").AppendLine(suited);

@@ -10,7 +10,7 @@ public static class PourSheet
     /// <param name="spec">The spec.</param>
     /// <param name="drink">The drink.</param>
     /// <param name="country">Whose standard drinks are counted.</param>
-    /// <param name="more">Whether to add what instruments would say.</param>
+    /// <param name="more">Whether to add the course on the ice, the drink made up beforehand and what instruments would say.</param>
     /// <param name="home">The glasses at home, if one of them might suit better.</param>
     public static string Of(Spec spec, ServedDrink drink, string country, bool more = false, IReadOnlyList<Glass>? home = null)
     {
@@ -31,6 +31,7 @@ public static class PourSheet
             .Text()).AppendLine();
 
         var facts = new Columns();
+        facts.Row("time", IceTime.Line(drink));
         facts.Row("melt", $"{Say.Ml(drink.MeltMl)} of water from the ice, {Say.Number(drink.DilutionPercent, "0")} % of what met it");
         facts.Row("wash line", Say.WashLine(drink.WashLine));
         if (Say.Foam(drink.WashLine) is { Length: > 0 } foam) facts.Row("foam", foam);
@@ -39,7 +40,8 @@ public static class PourSheet
             facts.Row(i == 0 ? "swings" : "", $"{swing.Input}: {Say.Number(swing.Jnd, "0.0")} JND of {swing.Attribute} either way");
         text.Append(facts.Text());
         if (Say.Taste(drink.Swings) is { Length: > 0 } taste) text.Append("  ").AppendLine(taste);
-        if (more && drink.Served.VolumeMl > 0) text.AppendLine().Append(AnalysisSheet.Of(Analysis.Of(drink.Pours, drink.Service)));
+        if (more && drink.Served.VolumeMl > 0)
+            foreach (var block in new[] { IceTime.Table(drink), BatchSheet.Of(drink), AnalysisSheet.Of(Analysis.Of(drink.Pours, drink.Service)) }.Where(b => b.Length > 0)) text.AppendLine().Append(block);
         Mind.Append(text, drink, country);
         return text.ToString();
     }
