@@ -46,6 +46,16 @@ public sealed class GlassOutline(Glass glass)
         return [.. below, .. Mirrored(below)];
     }
 
+    /// <summary>What stands inside between two heights above the bottom, as a closed shape; above the rim it goes straight up.</summary>
+    public IReadOnlyList<Point> Between(double lowMm, double highMm)
+    {
+        var (top, bottom) = (glass.DepthMm - highMm, glass.DepthMm - lowMm);
+        var between = new List<Point> { new(glass.RadiusMm(Math.Clamp(lowMm, 0, glass.DepthMm)), bottom) };
+        between.AddRange(side.Where(p => p.X > 0 && p.Y < bottom - 1e-6 && p.Y > top + 1e-6));
+        between.Add(new Point(glass.RadiusMm(Math.Clamp(highMm, 0, glass.DepthMm)), top));
+        return [.. between, .. Mirrored(between)];
+    }
+
     /// <summary>The body of the glass, between inside and outside, as a closed shape.</summary>
     public IReadOnlyList<Point> Body()
     {

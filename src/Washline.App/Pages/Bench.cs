@@ -24,6 +24,9 @@ public sealed record Bench
     /// <summary>The country whose standard drinks are counted.</summary>
     public required string Country { get; init; }
 
+    /// <summary>The glasses at home.</summary>
+    public required IReadOnlyList<Glass> Glasses { get; init; }
+
     /// <summary>The spec.</summary>
     public Spec Spec => Fit.Spec;
 
@@ -52,6 +55,7 @@ public sealed record Bench
                 .Select(o => o.Name).OrderBy(n => asked is null && named.Length == 0 && n == "closest" ? 0 : 1).FirstOrDefault() ?? "",
             Lines = BenchLine.Of(fit, now),
             Country = bar.Settings.Country,
+            Glasses = bar.Glasses,
         };
     }
 
