@@ -8,13 +8,15 @@ namespace Washline.App.Drawings;
 public sealed class ChillPlot
 {
     private const double Most = 6; // marks along an axis
+    private const int Steep = 4; // steps of the course at whose pace a line of straight pieces would show its corners
+    private const int Finer = 4;
     private readonly ServedDrink drink;
 
     private ChillPlot(ServedDrink drink, ChillCourse course)
     {
         this.drink = drink;
         Course = course;
-        Bands = ChillBand.Along(drink, course);
+        Bands = ChillBand.Along(drink, Moments(drink, course));
         End = course.Points[^1].Seconds;
         (Coldest, Warmest) = Ends(course.Points.Select(p => p.TemperatureC), Bands.SelectMany(b => new[] { b.LowC, b.HighC }), 2);
         (Weakest, Strongest) = Ends(course.Points.Select(p => p.StrengthPercent), Bands.SelectMany(b => b.HasStrength ? new[] { b.LowPercent, b.HighPercent } : []), 1);
@@ -23,7 +25,7 @@ public sealed class ChillPlot
     /// <summary>The course.</summary>
     public ChillCourse Course { get; }
 
-    /// <summary>How far either curve may be off, point by point of the course.</summary>
+    /// <summary>How far either curve may be off, moment by moment.</summary>
     public IReadOnlyList<ChillBand> Bands { get; }
 
     /// <summary>The last second drawn.</summary>
@@ -54,10 +56,10 @@ public sealed class ChillPlot
     public static ChillPlot? Of(ServedDrink drink) => drink.Course is { Points.Count: > 1 } course ? new ChillPlot(drink, course) : null;
 
     /// <summary>The temperature as points of the drawing.</summary>
-    public string TemperatureLine => Point.Text(Course.Points.Select(p => new Point(p.Seconds, -p.TemperatureC)));
+    public string TemperatureLine => Point.Text(Bands.Select(b => new Point(b.Seconds, -b.Celsius)));
 
     /// <summary>The strength as points of the drawing.</summary>
-    public string StrengthLine => Point.Text(Course.Points.Select(p => new Point(p.Seconds, -p.StrengthPercent)));
+    public string StrengthLine => Point.Text(Bands.Select(b => new Point(b.Seconds, -b.Percent)));
 
     /// <summary>The band of the temperature, as a closed shape.</summary>
     public string TemperatureBand => Closed(Bands, b => b.LowC, b => b.HighC);
@@ -80,9 +82,9 @@ public sealed class ChillPlot
         get
         {
             var (first, usual) = (Course.Points[0], Course.Usual);
-            var meets = IceTime.Follows(drink) is { Length: > 0 } part ? $" ({part})" : "";
-            return $"{Started()}{Say.Celsius(first.TemperatureC)} it comes to {Say.Celsius(usual.TemperatureC)} in {Say.Number(Usual, "0")} s{meets}. {Say.Ml(IceTime.MeltMl(usual))} of water come from the ice, "
-                + $"and {Say.Percent(first.StrengthPercent)} becomes {Say.Percent(usual.StrengthPercent)}. {Sentence(IceTime.Later(drink, Course))}";
+            var part = IceTime.Follows(drink) is { Length: > 0 } only ? $" Drawn is {only}." : "";
+            return $"{Started()}{Say.Celsius(first.TemperatureC)} it comes to {Say.Celsius(usual.TemperatureC)} in {Say.Number(Usual, "0")} s. {Say.Ml(IceTime.MeltMl(usual))} of water come from the ice, "
+                + $"and {Say.Percent(first.StrengthPercent)} becomes {Say.Percent(usual.StrengthPercent)}. {Sentence(IceTime.Later(drink, Course))}{part}";
         }
     }
 
@@ -95,6 +97,21 @@ public sealed class ChillPlot
     };
 
     private static string Sentence(string words) => $"{char.ToUpperInvariant(words[0])}{words[1..]}.";
+
+    // The points of the course, and some between the first of them, where the drink falls quickest.
+    private static IEnumerable<ChillPoint> Moments(ServedDrink drink, ChillCourse course)
+    {
+        for (var i = 0; i < course.Points.Count; i++)
+        {
+            if (i is > 0 and <= Steep)
+            {
+                var (from, to) = (course.Points[i - 1].Seconds, course.Points[i].Seconds);
+                for (var j = 1; j < Finer; j++) yield return (drink with { Service = drink.Service with { Seconds = from + (to - from) * j / Finer } }).Course.Usual;
+            }
+
+            yield return course.Points[i];
+        }
+    }
 
     private static string Closed(IReadOnlyList<ChillBand> bands, Func<ChillBand, double> low, Func<ChillBand, double> high) =>
         Point.Text([.. bands.Select(b => new Point(b.Seconds, -low(b))), .. bands.Reverse().Select(b => new Point(b.Seconds, -high(b)))]);

@@ -22,13 +22,13 @@ public static class BatchSheet
         return $"made up beforehand, its water instead of its ice{Environment.NewLine}{rows.Text()}{string.Concat(remarks)}";
     }
 
-    /// <summary>The same in one sentence; empty where there is no batch to make.</summary>
+    /// <summary>The same in a few sentences; empty where there is no batch to make.</summary>
     public static string Sentence(ServedDrink drink)
     {
         if (Prebatch.Of(drink) is not { } batch) return "";
         var water = batch.WaterMl < 0.5 ? "no water" : $"{Say.Ml(batch.WaterMl)} of water a drink instead of its ice";
         var (fridge, freezer) = (batch.Fridge.Texture == Mixtures.Texture.Pours ? "" : "is ", batch.Freezer.Texture == Mixtures.Texture.Pours ? "" : "is ");
-        return $"Made up beforehand: {water}. From the fridge it {fridge}{Texture(batch.Fridge)}, from the freezer it {freezer}{Texture(batch.Freezer)}.";
+        return $"Made up beforehand: {water}. From the fridge it {fridge}{Texture(batch.Fridge)}, from the freezer it {freezer}{Texture(batch.Freezer)}.{(batch.Remark is { } remark ? " " + remark : "")}";
     }
 
     /// <summary>What it is like, in a bartender's words: <c>slushy, 28 % ice</c>.</summary>

@@ -19,7 +19,7 @@ public static class IceTime
         return service.Technique switch
         {
             Technique.NoIce => "no ice · nothing cools it and nothing waters it",
-            Technique.Blend => $"blend until smooth · drink and ice come to balance at about {Say.Celsius(drink.Served.TemperatureC)}",
+            Technique.Blend => $"blend until smooth · at about {Say.Celsius(drink.Served.TemperatureC)} drink and ice are in balance: {BatchSheet.Texture(Slush.Of(drink.Serving.Served, Math.Clamp(drink.Served.TemperatureC, -40, 30)))}",
             _ when drink.Course is { Points.Count: > 1 } course => $"{Verb(service.Technique)} {Say.Number(service.Seconds, "0")} s · {Later(drink, course)}",
             _ => "nothing meets the ice",
         };
@@ -72,8 +72,8 @@ public static class IceTime
     public static string Follows(ServedDrink drink)
     {
         var service = drink.Service;
-        return service.DrunkWithIce ? "the liquid alone; the ice in it counts as water once it is drunk"
-            : !service.InGlass && drink.Pours.Any(p => p.Last) ? "before the rest is poured in" : "";
+        return service.DrunkWithIce ? "the liquid alone, though the ice in it is drunk too"
+            : !service.InGlass && drink.Pours.Any(p => p.Last) ? "what is in the shaker, before the rest is poured in" : "";
     }
 
     /// <summary>Water in millilitres.</summary>
