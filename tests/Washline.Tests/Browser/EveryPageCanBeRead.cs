@@ -16,12 +16,12 @@ public sealed class EveryPageCanBeRead(Chromium chromium)
 
     private static readonly (string Name, string Path)[] Pages =
     [
-        ("specs", "/"), ("bench", "/spec/Breakwater%20Sour"), ("out-of-reach", "/spec/Kiln%20and%20Palm"), ("bar", "/bar"), ("tonight", "/tonight"), ("read", "/read"), ("nowhere", "/nowhere"),
+        ("specs", "/"), ("bench", "/spec/Breakwater%20Sour"), ("foam", "/spec/White%20Lady?as=straight"), ("out-of-reach", "/spec/Kiln%20and%20Palm"), ("bar", "/bar"), ("tonight", "/tonight"), ("read", "/read"), ("nowhere", "/nowhere"),
     ];
 
     private static readonly (string Name, string Path)[] More =
     [
-        ("straight", "/spec/Whiskey%20Sour?as=straight"), ("martini", "/spec/Martini"), ("swizzle", "/spec/Gasworks%20Swizzle"), ("negroni", "/spec/Negroni"), ("collins", "/spec/Tom%20Collins"),
+        ("straight", "/spec/Whiskey%20Sour?as=straight"), ("martini", "/spec/Martini"), ("swizzle", "/spec/Gasworks%20Swizzle"), ("negroni", "/spec/Negroni"), ("collins", "/spec/Tom%20Collins"), ("no-blender", "/spec/Frozen%20Daiquiri"),
     ];
 
     [Fact]

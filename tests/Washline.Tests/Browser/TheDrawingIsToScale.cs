@@ -36,6 +36,21 @@ public sealed class TheDrawingIsToScale
         var page = await house.Get("/spec/Daiquiri");
         Assert.Contains("class=\"over\"", page, StringComparison.Ordinal);
         Assert.Matches(@"It runs over: \d+ mL do not go in\.", page);
+        Assert.Matches(@"A [a-z ]+ \(\d+ mL\) would suit it better\.", page);
+    }
+
+    [Fact]
+    public async Task A_head_of_foam_is_drawn_as_large_as_it_is_told_and_called_an_estimate()
+    {
+        await using var house = await OpenHouse.Open(demo: true);
+        var page = await house.Get("/spec/Whiskey%20Sour");
+        var bar = house.File.Load();
+        var wash = Washline.Fitting.Fit.Find(bar.Spec("Whiskey Sour")!, bar, Kinds.Catalogue).Closest!.Drink.WashLine;
+        Assert.InRange(wash.FoamMm, 3, wash.ToRimMm);
+        Assert.Equal(wash.FoamMl, Turned(Shape(page, "foam")), 0.03 * wash.FoamMl);
+        Assert.Contains("foam, estimate", page, StringComparison.Ordinal);
+        Assert.Contains("our estimate, from memory", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("class=\"foam\"", await house.Get("/spec/Daiquiri"), StringComparison.Ordinal);
     }
 
     private static List<(double X, double Y)> Shape(string page, string name)

@@ -18,7 +18,7 @@ public sealed class JsonNames : IDisposable
     public void Pour_answers_with_the_names_it_promised()
     {
         var answer = Answer("pour", "Whiskey Sour");
-        Has(answer, "spec built served low high swings washLine standardDrinks allergens cautions problems");
+        Has(answer, "spec technique seconds stopSeconds built served low high course prebatch freezer swings washLine standardDrinks allergens cautions problems");
         Has(answer.GetProperty("built"), Sip);
         foreach (var part in new[] { "served", "low", "high" }) Has(answer.GetProperty(part), Glass);
         Has(answer.GetProperty("swings")[0], "input attribute jnd");
@@ -27,6 +27,26 @@ public sealed class JsonNames : IDisposable
         Assert.False(answer.GetProperty("built").TryGetProperty("temperatureC", out _));
         Assert.Equal("Whiskey Sour", answer.GetProperty("spec").GetString());
         foreach (var name in Glass.Split(' ')) Assert.InRange(Number(answer, "served", name), Number(answer, "low", name), Number(answer, "high", name));
+    }
+
+    [Fact]
+    public void The_course_in_json_passes_through_the_drink_that_is_served_and_its_batch_takes_the_same_water()
+    {
+        var answer = Answer("pour", "Daiquiri");
+        var course = answer.GetProperty("course").EnumerateArray().ToList();
+        Assert.Equal(["seconds", "temperatureC", "meltMl", "strengthPercent"], course[0].EnumerateObject().Select(p => p.Name));
+        var usual = course.Single(p => p.GetProperty("seconds").GetDouble() == answer.GetProperty("seconds").GetDouble());
+        Assert.Equal(12, usual.GetProperty("seconds").GetDouble());
+        Assert.Equal(Number(answer, "served", "temperatureC"), usual.GetProperty("temperatureC").GetDouble(), 0.03);
+        Assert.Equal(Number(answer, "served", "meltMl"), usual.GetProperty("meltMl").GetDouble(), 0.15);
+        Assert.Equal(Number(answer, "served", "strengthPercent"), usual.GetProperty("strengthPercent").GetDouble(), 0.03);
+        Assert.InRange(answer.GetProperty("stopSeconds").GetDouble(), 12, 16);
+        Assert.Equal(Number(answer, "served", "meltMl"), Number(answer, "prebatch", "waterMl"), 0.002);
+        Assert.Equal(Number(answer, "served", "volumeMl"), Number(answer, "prebatch", "servingMl"), 0.002);
+        Assert.Equal("pours", answer.GetProperty("prebatch").GetProperty("fridge").GetProperty("texture").GetString());
+        Assert.Equal("slushy", answer.GetProperty("prebatch").GetProperty("freezerUndiluted").GetProperty("texture").GetString());
+        Assert.Equal(-18, Number(answer, "freezer", "temperatureC"));
+        Assert.InRange(Number(answer, "freezer", "icePercent"), 40, 50);
     }
 
     [Fact]
@@ -39,7 +59,7 @@ public sealed class JsonNames : IDisposable
         foreach (var name in new[] { "straight", "closest", "simplest" })
         {
             var offer = answer.GetProperty(name);
-            Has(offer, "lines served distanceJnd verdict moves changedLines");
+            Has(offer, "lines served distanceJnd verdict moves changedLines seconds stopSeconds");
             Has(offer.GetProperty("served"), Glass);
             Has(offer.GetProperty("moves"), "sugar acid strength volume temperature");
             Assert.Equal(5, offer.GetProperty("lines").GetArrayLength());
