@@ -20,6 +20,8 @@ public sealed class ChillPlot
         End = course.Points[^1].Seconds;
         (Coldest, Warmest) = Ends(course.Points.Select(p => p.TemperatureC), Bands.SelectMany(b => new[] { b.LowC, b.HighC }), 2);
         (Weakest, Strongest) = Ends(course.Points.Select(p => p.StrengthPercent), Bands.SelectMany(b => b.HasStrength ? new[] { b.LowPercent, b.HighPercent } : []), 1);
+        // Nothing is weaker than none.
+        if (Weakest < 0) (Weakest, Strongest) = (0, Math.Max(2, Strongest));
     }
 
     /// <summary>The course.</summary>

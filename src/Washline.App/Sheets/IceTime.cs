@@ -34,9 +34,12 @@ public static class IceTime
         var then = Waters(course, stop) ? "it only waters" : "it gets no colder";
         if (stop <= 0) return $"{then} from the start";
         return Math.Round(stop) < seconds ? $"stop at about {About(stop)}: after that {then}"
-            : stop > MuchLonger * seconds && Waters(course, stop) ? $"{longer}; after about {About(stop)} {then}"
+            : IsLong(seconds, stop) && Waters(course, stop) ? $"{longer}; after about {About(stop)} {then}"
             : $"after about {About(stop)} {then}";
     }
+
+    /// <summary>Whether the drink goes on cooling so long after its usual time that nobody means to wait for the end.</summary>
+    public static bool IsLong(double usual, double stop) => stop > MuchLonger * usual;
 
     /// <summary>A time nobody takes to the second: <c>14 s</c>, <c>45 s</c>, <c>2½ min</c>.</summary>
     public static string About(double seconds)
