@@ -83,9 +83,11 @@ public sealed class Kinds
     private Kind? Exact(string plain) =>
         byWords.GetValueOrDefault(plain) ?? byWords.GetValueOrDefault(Words.Singular(plain));
 
-    private List<Kind> Nearest(string plain)
+    private List<Kind> Nearest(string plain) => NearestTo(plain, plain.Length <= 5 ? 1 : plain.Length <= 10 ? 2 : 3);
+
+    /// <summary>At most three kinds whose words are no more slips of the finger away than that, nearest first.</summary>
+    internal List<Kind> NearestTo(string plain, int most)
     {
-        var most = plain.Length <= 5 ? 1 : plain.Length <= 10 ? 2 : 3;
         return byWords
             .Select(entry => (entry.Value, Slips: Words.Slips(plain, entry.Key, most)))
             .Where(near => near.Slips <= most && plain.Length > 2)

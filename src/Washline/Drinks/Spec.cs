@@ -24,6 +24,9 @@ public sealed record Spec
     /// <summary>Garnishes, in order.</summary>
     public IReadOnlyList<string> Garnish { get; init; } = [];
 
+    /// <summary>Recipes of its own for ingredients that are made at home first, as the maker gives them.</summary>
+    public IReadOnlyList<OwnRecipe> OwnRecipes { get; init; } = [];
+
     /// <summary>Whose it is.</summary>
     public Credit Credit { get; init; } = Credit.Unknown;
 

@@ -20,4 +20,7 @@ public enum UnitKind
 
     /// <summary>As much as the glass still holds.</summary>
     TopUp,
+
+    /// <summary>No amount is written: a menu line, or <c>some lime juice</c>. It gives no volume until somebody says how much.</summary>
+    Unsaid,
 }

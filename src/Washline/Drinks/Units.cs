@@ -36,14 +36,14 @@ public static class Units
 
     /// <summary>Tablespoon: 14.79 mL, Australia 20 mL.</summary>
     public static Unit Tablespoon { get; } = Of("tbsp", "tbsp", UnitKind.Spooned, new Band(14.79, 14.79, 20), "measures: tablespoon",
-        "tbsp", "tbsps", "tbs", "tablespoon", "tablespoons", "table spoon", "table spoons");
+        "tbsp", "tbsps", "tbs", "tblsp", "tbl", "tablespoon", "tablespoons", "table spoon", "table spoons");
 
     /// <summary>Barspoon: 5 mL with a knob, 2.5 mL with a flat end.</summary>
     public static Unit Barspoon { get; } = Of("barspoon", "barspoons", UnitKind.Spooned, new Band(2.5, 5, 5), "measures: barspoon",
-        "barspoon", "barspoons", "bar spoon", "bar spoons", "bsp", "bsps", "spoon", "spoons");
+        "barspoon", "barspoons", "bar spoon", "bar spoons", "bsp", "bsps", "spoon", "spoons", "barsp", "bs");
 
     /// <summary>Dash: 0.9 mL, 0.3 to 1.3 mL; it has no agreed size.</summary>
-    public static Unit Dash { get; } = Of("dash", "dashes", UnitKind.Dashed, new Band(0.3, 0.9, 1.3), "measures: dash of bitters", "dash", "dashes");
+    public static Unit Dash { get; } = Of("dash", "dashes", UnitKind.Dashed, new Band(0.3, 0.9, 1.3), "measures: dash of bitters", "dash", "dashes", "dsh", "ds");
 
     /// <summary>Drop: twenty to a millilitre.</summary>
     public static Unit Drop { get; } = Of("drop", "drops", UnitKind.Dashed, new Band(0.02, 0.05, 0.09), "measures: drop", "drop", "drops");
@@ -61,6 +61,21 @@ public static class Units
     /// <summary>Splash: 2.5 mL, 2 to 15 mL.</summary>
     public static Unit Splash { get; } = Of("splash", "splashes", UnitKind.Dashed, new Band(2, 2.5, 15), "measures: splash", "splash", "splashes");
 
+    /// <summary>Float: a layer on top, about 10 mL, from a barspoon to half an ounce (memory).</summary>
+    public static Unit Float { get; } = Of("float", "floats", UnitKind.Dashed, new Band(5, 10, 15), "memory", "float", "floats");
+
+    /// <summary>Handful: about 40 mL loosely filled (memory); nothing of a herb that only lends its smell.</summary>
+    public static Unit Handful { get; } = Of("handful", "handfuls", UnitKind.Dashed, new Band(25, 40, 60), "memory", "handful", "handfuls", "small handful", "large handful", "big handful");
+
+    /// <summary>Shot: 1.5 US ounces, 25 mL in Britain (memory), unless the text gives its size.</summary>
+    public static Unit Shot { get; } = Of("shot", "shots", UnitKind.Poured, new Band(25, 1.5 * UsOunceMl, 60), "memory", "shot", "shots");
+
+    /// <summary>Jigger: 1.5 US ounces (memory), unless the text gives its size.</summary>
+    public static Unit Jigger { get; } = Poured("jigger", "jiggers", 1.5 * UsOunceMl, "memory", "jigger", "jiggers");
+
+    /// <summary>Pony: 1 US ounce (memory), unless the text gives its size.</summary>
+    public static Unit Pony { get; } = Poured("pony", "ponies", UsOunceMl, "memory", "pony", "ponies", "pony shot");
+
     /// <summary>Part: a share; the spec says how much one is.</summary>
     public static Unit Part { get; } = Of("part", "parts", UnitKind.Part, default, "the spec", "part", "parts", "part(s)");
 
@@ -70,10 +85,14 @@ public static class Units
     /// <summary>Top up: as much as the glass still holds.</summary>
     public static Unit TopUp { get; } = Of("top up", "top up", UnitKind.TopUp, default, "the glass");
 
+    /// <summary>No amount is written.</summary>
+    public static Unit Unsaid { get; } = Of("unsaid", "unsaid", UnitKind.Unsaid, default, "nobody has said");
+
     /// <summary>Every unit.</summary>
     public static IReadOnlyList<Unit> All { get; } =
     [
-        Millilitre, Centilitre, Decilitre, Litre, Ounce, Cup, Teaspoon, Tablespoon, Barspoon, Dash, Drop, Spritz, Rinse, Pinch, Splash, Part, Piece, TopUp,
+        Millilitre, Centilitre, Decilitre, Litre, Ounce, Cup, Teaspoon, Tablespoon, Barspoon, Dash, Drop, Spritz, Rinse, Pinch, Splash,
+        Float, Handful, Shot, Jigger, Pony, Part, Piece, TopUp, Unsaid,
     ];
 
     private static readonly Dictionary<string, Unit> ByWord =

@@ -25,7 +25,9 @@ public static class Written
         var pour = ingredient with { Line = line };
         if (line.Amount.Unit.Kind == UnitKind.TopUp) return pour with { Millilitres = Band.Exactly(0), Last = true };
         if (line.Amount.Millilitres(line.Kind, partMl) is not { } ml) return null;
-        return pour with { Millilitres = line.Amount.Unit.Kind is UnitKind.Poured or UnitKind.Part ? Poured(ml) : ml };
+        // What is floated goes on last, when the ice has done its work.
+        var floated = line.Amount.Unit == Units.Float;
+        return pour with { Millilitres = line.Amount.Unit.Kind is UnitKind.Poured or UnitKind.Part ? Poured(ml) : ml, Last = pour.Last || floated };
     }
 
     /// <summary>A jigger-poured amount with the tolerance of a home jigger: 3 %, and at least half a millilitre.</summary>

@@ -2,6 +2,7 @@ using System.Text.RegularExpressions;
 using Superpower.Model;
 using Washline.Drinks;
 using Unit = Washline.Drinks.Unit;
+using Words = Washline.Drinks.Words;
 
 namespace Washline.Reading;
 
@@ -12,7 +13,7 @@ internal static partial class AmountText
 
     /// <summary>The amount that starts the text at that place.</summary>
     public static ScannedAmount? Leading(string text, int at) =>
-        Topped(text, at) ?? Juice(text, at) ?? Counted(text, at) ?? Bare(text, at);
+        Topped(text, at) ?? Juice(text, at) ?? Equal(text, at) ?? Floated(text, at) ?? Counted(text, at) ?? Bare(text, at) ?? Some(text, at);
 
     /// <summary>The amount that ends the text before that place, with its unit: <c>rye whiskey – 2 oz</c>, <c>soda water to top</c>, <c>absinthe rinse</c>.</summary>
     public static ScannedAmount? Trailing(string text, int from, int to)
@@ -44,14 +45,22 @@ internal static partial class AmountText
         var more = Roughly().Match(text, at);
         if (more.Success) at += more.Length;
         var read = NumberText.Range(new TextSpan(text, new Position(at, 1, at + 1), text.Length - at));
-        if (!read.HasValue) return null;
-        var (low, high) = read.Value;
+        // `a generous ounce`: one of them.
+        var one = !read.HasValue && more.Success && more.Value[0] is 'a' or 'A' && UnitAt(text, at).Unit is not null;
+        if (!read.HasValue && !one) return null;
+        var (low, high) = one ? (1, 1) : read.Value;
         if (more.Success && Scant().IsMatch(more.Value)) low *= 0.9; // ours: a scant measure is up to a tenth short, a generous one over
         if (more.Success && Generous().IsMatch(more.Value)) high *= 1.1;
 
-        var end = read.Remainder.Position.Absolute;
-        if (NotAnAmount().IsMatch(text, end)) return null;
+        var end = one ? at : read.Remainder.Position.Absolute;
+        if (!one && NotAnAmount().IsMatch(text, end)) return null;
         var (unit, unitEnd) = UnitAt(text, end);
+        if (unit is not null && AndPart().Match(text, unitEnd) is { Success: true } part)
+        {
+            var add = part.Groups["half"].Success ? 0.5 : part.Groups["quarter"].Success ? 0.25 : 0.75;
+            (low, high, unitEnd) = (low + add, high + add, unitEnd + part.Length);
+        }
+
         if (unit is null && end < text.Length && char.IsLetter(text[end]) && !UnitSlip(text, end)) return null;
         if (unit is null) return new ScannedAmount(low, high, null, start, end, end);
 
@@ -63,6 +72,8 @@ internal static partial class AmountText
     /// <summary>The unit whose words stand there, the longest that fits, and where they end.</summary>
     public static (Unit? Unit, int End) UnitAt(string text, int at)
     {
+        // `1 heaping teaspoon`: the spoon is heaped, the number is not.
+        if (Between().Match(text, at) is { Success: true } heaped) at += heaped.Length;
         var words = UnitWords().Match(text, at);
         if (!words.Success) return (null, at);
         for (var count = words.Groups[1].Captures.Count; count >= 1; count--)
@@ -90,9 +101,25 @@ internal static partial class AmountText
 
     private static ScannedAmount? Juice(string text, int at)
     {
-        var juice = JuiceOf().Match(text, at);
-        return juice.Success && Counted(text, at + juice.Length) is { Unit: null } count ? count with { Start = at, Unit = Units.Piece, JuiceOf = true } : null;
+        var juice = PartOf().Match(text, at);
+        return juice.Success && Counted(text, at + juice.Length) is { Unit: null } count
+            ? count with { Start = at, Unit = Units.Piece, PartOf = Words.Singular(juice.Groups[1].Value.ToLowerInvariant()) } : null;
     }
+
+    // `equal parts gin`: one part of it
+    private static ScannedAmount? Equal(string text, int at) =>
+        EqualParts().Match(text, at) is { Success: true } equal ? new ScannedAmount(1, 1, Units.Part, at, at, at + equal.Groups[1].Length) : null;
+
+    // `float ½ oz dark rum`, `float of red wine`
+    private static ScannedAmount? Floated(string text, int at)
+    {
+        if (FloatFirst().Match(text, at) is not { Success: true } first) return null;
+        return Counted(text, at + first.Length) is { Unit: not null } measured ? measured with { Start = at } : new ScannedAmount(1, 1, Units.Float, at, at, at + first.Groups[1].Length);
+    }
+
+    // `some lime juice`: nobody has said how much
+    private static ScannedAmount? Some(string text, int at) =>
+        SomeOf().Match(text, at) is { Success: true } some ? new ScannedAmount(1, 1, Units.Unsaid, at, at, at + some.Groups[1].Length) : null;
 
     private static ScannedAmount? Bare(string text, int at)
     {
@@ -103,23 +130,38 @@ internal static partial class AmountText
         return unit is null ? null : new ScannedAmount(1, 1, unit, at, at, end);
     }
 
-    [GeneratedRegex(@"\G(?:(?:scant|short|generous|heaped|heaping|fat|level|full|good|about|approx\.?|approximately|around|ca\.?)\s+(?:of\s+)?|[~≈]\s*)", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\G(?:(?:a\s+)?(?:scant|short|shy|generous|heaped|heaping|heavy|fat|level|full|good|barely|about|approx\.?|approximately|around|roughly|circa|ca?\.)\s+(?:of\s+)?|[~≈]\s*)+(?:an?\s+(?=(?:few|couple|half|quarter)))?", RegexOptions.IgnoreCase)]
     private static partial Regex Roughly();
 
-    [GeneratedRegex(@"scant|short", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"scant|short|shy|barely", RegexOptions.IgnoreCase)]
     private static partial Regex Scant();
 
-    [GeneratedRegex(@"generous|heap|fat", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"generous|heap|heavy|fat", RegexOptions.IgnoreCase)]
     private static partial Regex Generous();
 
     [GeneratedRegex(@"\G(?:\s*(?:%|:\s*\d|°|per\s*cent\b|percent\b|proof\b)|[/.,]?\d)", RegexOptions.IgnoreCase)]
     private static partial Regex NotAnAmount();
 
-    [GeneratedRegex(@"\G\s*(?:(part\(s\)|[\p{L}]+\.?)[\s-]?){1,3}", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\G[\s-]*(?:(part\(s\)|[\p{L}]+\.?)[\s-]?){1,3}", RegexOptions.IgnoreCase)]
     private static partial Regex UnitWords();
 
     [GeneratedRegex(@"\G\s*[/|]\s*")]
     private static partial Regex Again();
+
+    [GeneratedRegex(@"\G\s+and\s+(?:a\s+(?<half>half)|a\s+(?<quarter>quarter)|three[\s-]quarters)\b", RegexOptions.IgnoreCase)]
+    private static partial Regex AndPart();
+
+    [GeneratedRegex(@"\G\s*(?:heaping|heaped|scant|generous|level|full|good|rounded|flat|small|large|big|whole|healthy)\s+(?=(?:tea|table|bar|tsp|tbsp|bsp|oz|ounce|dash|pinch|splash|handful|spoon|shot|jigger|part|cup|float))", RegexOptions.IgnoreCase)]
+    private static partial Regex Between();
+
+    [GeneratedRegex(@"\G(equal\s+parts?)(?:\s+(?:of|each))*[\s:]+(?=\S)", RegexOptions.IgnoreCase)]
+    private static partial Regex EqualParts();
+
+    [GeneratedRegex(@"\G(float(?:ed)?)(?:\s+(?:of|the|with))*\s+(?=\S)", RegexOptions.IgnoreCase)]
+    private static partial Regex FloatFirst();
+
+    [GeneratedRegex(@"\G(some)\s+(?=\S)", RegexOptions.IgnoreCase)]
+    private static partial Regex SomeOf();
 
     [GeneratedRegex(@"\G\p{L}+")]
     private static partial Regex Word();
@@ -127,16 +169,16 @@ internal static partial class AmountText
     [GeneratedRegex(@"\G(?:top(?:ped|\s+it)?(?:\s+up|\s+off)?(?:\s+with)?|fill(?:ed|\s+it)?(?:\s+up)?\s+with|to\s+(?:top|fill)(?:\s+up)?(?:\s+with)?)\s+(?=\S)", RegexOptions.IgnoreCase)]
     private static partial Regex TopFirst();
 
-    [GeneratedRegex(@"[\s,;:–—-]+(to\s+top(?:\s+up|\s+off)?|top\s+up|top|to\s+fill|to\s+finish)$", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"[\s,;:–—-]+(to\s+top(?:\s+(?:up|off|it))?|top\s+up|top|to\s+fill|to\s+finish)$", RegexOptions.IgnoreCase)]
     private static partial Regex TopLast();
 
-    [GeneratedRegex(@"\G(?:the\s+)?juice\s+(?:of|from)\s+", RegexOptions.IgnoreCase)]
-    private static partial Regex JuiceOf();
+    [GeneratedRegex(@"\G(?:the\s+)?(juice|whites?|yolks?)\s+(?:of|from)\s+", RegexOptions.IgnoreCase)]
+    private static partial Regex PartOf();
 
-    [GeneratedRegex(@"\G(?:(?<rinse>(?:to|for)\s+rins(?:e|ing)(?:\s+the\s+glass)?|rinse\s+(?:a|an|the|your)\s+(?:\w+\s+){1,4}?with)|dash|dashes|drops?|spritz|spray|mist|rinse|pinch|splash|bar[\s-]?spoon|teaspoon|tablespoon)\s+(?=\S)", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\G(?:(?<rinse>(?:to|for)\s+rins(?:e|ing)(?:\s+the\s+glass)?|rinse\s+(?:a|an|the|your)\s+(?:\w+\s+){1,4}?with)|dash|dashes|drops?|spritz|spray|mist|rinse|pinch|splash|bar[\s-]?spoon|teaspoon|tablespoon|(?:(?:small|large|big|good|generous|healthy|heaped|heaping|scant)\s+)?(?:handful|dash|splash|pinch|teaspoon|tablespoon|bar[\s-]?spoon)|shot|jigger)\s+(?=\S)", RegexOptions.IgnoreCase)]
     private static partial Regex UnitFirst();
 
-    [GeneratedRegex(@"[\s,–—-]+(rinse|spritz|splash|mist)$", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"[\s,–—-]+(rinse|spritz|splash|mist|float)$", RegexOptions.IgnoreCase)]
     private static partial Regex UnitLast();
 
     [GeneratedRegex(@"(?:\s[–—-]|[:|×]|\sx)\s*$", RegexOptions.IgnoreCase)]

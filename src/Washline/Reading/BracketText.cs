@@ -58,6 +58,7 @@ internal sealed partial class BracketText
         var ratio = RatioWords().Match(words);
         if (!ratio.Success) return null;
         var value = Number(ratio.Groups[1].Value) / Number(ratio.Groups[2].Value);
+        if (ratio.Groups["water"].Success) value = 1 / value;
         return value is > 0 and <= 10 ? value : null;
     }
 
@@ -84,7 +85,7 @@ internal sealed partial class BracketText
     [GeneratedRegex(@"^(?:abv\s*|about\s+|approx\.?\s+|~\s*|at\s+)?([0-9]+(?:[.,][0-9]+)?)\s*(%|°|per\s?cent|percent|proof|abv)(?:\s*(?:abv|vol\.?|by volume|alc\.?))*$", RegexOptions.IgnoreCase)]
     private static partial Regex StrengthWords();
 
-    [GeneratedRegex(@"^([0-9]+(?:[.,][0-9]+)?)\s*(?::|to)\s*([0-9]+(?:[.,][0-9]+)?)$", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?:rich\s+)?([0-9]+(?:[.,][0-9]+)?)\s*(?::|to)\s*([0-9]+(?:[.,][0-9]+)?)(?:\s+(?:(?<water>water\s*(?:to|:|and|/)\s*\p{L}+)|\p{L}+(?:\s+\p{L}+)?\s*(?:to|:|and|/)\s*(?:\w+\s+)?water|by\s+(?:weight|volume)))*$", RegexOptions.IgnoreCase)]
     private static partial Regex RatioWords();
 
     [GeneratedRegex(@"^(?:optional|optionally|if you like|if liked)$", RegexOptions.IgnoreCase)]

@@ -18,4 +18,7 @@ public sealed record Draft(IReadOnlyList<Spec> Specs, IReadOnlyList<Problem> Pro
 
     /// <summary>Reads one or more specs from a written text. It never throws for what is written; docs/spec-text.md describes the form.</summary>
     public static Draft Read(string text, Kinds kinds) => new Reader(kinds).Read(SourceLine.Split(text));
+
+    /// <summary>Reads specs from a text in whatever form it arrives.</summary>
+    public static Draft TakeIn(string text, Kinds kinds, TextForm? form = null) => Read(text, kinds);
 }

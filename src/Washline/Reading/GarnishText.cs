@@ -12,12 +12,42 @@ internal static partial class GarnishText
     /// <summary>The garnish of a line such as <c>Garnish with a lemon twist.</c>; nothing when it is no such line.</summary>
     public static string? Of(string text) => Leading().Match(text) is { Success: true } garnish ? garnish.Groups[1].Value.Trim() : null;
 
-    /// <summary>The garnish that a method names: what follows <c>garnish with</c>.</summary>
-    public static List<string> In(string method) => Within().Match(method) is { Success: true } garnish ? Split(garnish.Groups[1].Value) : [];
+    /// <summary>The garnish of a line that is nothing else: <c>lemon twist, to garnish</c>, <c>mint sprig for garnish</c>; nothing when it is no such line.</summary>
+    public static string? Only(string text) => Trailing().Match(text) is { Success: true } garnish && garnish.Groups[1].Value.Trim(' ', ',', '(', '–', '-', ':') is { Length: > 0 } what && TalksOfNothingElse(what) ? what : null;
 
-    [GeneratedRegex(@"^\s*garnish(?:ed)?\s+(?:it\s+)?with\s+(.+)$", RegexOptions.IgnoreCase)]
+    /// <summary>Whether a line says that it is a garnish.</summary>
+    public static bool IsMarked(string text) => Trailing().IsMatch(text);
+
+    /// <summary>Whether the words name what is only ever laid on or hung over a glass: a twist, a wheel, a sprig.</summary>
+    public static bool IsGarnish(string words) => Laid().IsMatch(words);
+
+    /// <summary>The garnish that a method names: what follows <c>garnish with</c>, or a twist that is expressed, or one that stands alone at the end.</summary>
+    public static List<string> In(string method)
+    {
+        if (Within().Match(method) is { Success: true } garnish) return Split(garnish.Groups[1].Value);
+        if (Expressed().Match(method) is { Success: true } expressed) return [expressed.Groups[1].Value.Trim()];
+        return Last().Match(method) is { Success: true } last ? [last.Groups[1].Value.Trim()] : [];
+    }
+
+    private static bool TalksOfNothingElse(string what) => what.Length <= 80 && !MethodText.Starts(what) && !MethodText.Holds(what);
+
+    private const string Laying = @"(?:twists?|peels?|zests?|wheels?|wedges?|slices?|sprigs?|leaf|leaves|cherry|cherries|olives?|onions?|coin|ribbon|fan|spear|frond|stick|beans?|flower|feather|swath|half[\s-]wheel|nutmeg|rim|crown|bouquet|umbrella|pepper|cinnamon|anise|celery|rose|petals?)";
+
+    [GeneratedRegex(@"^\s*garnish(?:ed|es)?\s+(?:it\s+|each\s+|the\s+\w+\s+)?(?:with|of)\s+(.+)$", RegexOptions.IgnoreCase)]
     private static partial Regex Leading();
 
-    [GeneratedRegex(@"\bgarnish(?:ed)?\s+(?:it\s+)?with\s+([^.;]+)", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^\s*(.+?)[\s,(–—-]+(?:for|to|as)\s+(?:a\s+|the\s+)?(?:garnish(?:ing|es)?|decorat(?:e|ion)|serve|finish)\)?\s*[.!]?$|^\s*(.+?)\s*\(?garnish\)\s*$", RegexOptions.IgnoreCase)]
+    private static partial Regex Trailing();
+
+    [GeneratedRegex(@"\b" + Laying + @"(?:\s+(?:on|in|over|if|and)\b.*|\s*\(.*\))?[.!]?$", RegexOptions.IgnoreCase)]
+    private static partial Regex Laid();
+
+    [GeneratedRegex(@"\b(?:garnish(?:ed)?|decorate|finish(?:ed)?)\s+(?:it\s+|each\s+|the\s+(?:drink|glass|top)\s+)?(?:with|of)\s+([^.;!]+)", RegexOptions.IgnoreCase)]
     private static partial Regex Within();
+
+    [GeneratedRegex(@"\b(?:express|twist|squeeze|spritz|drop in|add|hang|lay|perch|float|grate|dust with|crown with|top with|tuck(?:\s+in)?|with)\s+(?:the\s+oils?\s+(?:of|from)\s+)?((?:an?|one|two|three|some|the|fresh|\d+)\s+(?:[\p{L}-]+\s+){0,3}?" + Laying + @")\b", RegexOptions.IgnoreCase)]
+    private static partial Regex Expressed();
+
+    [GeneratedRegex(@"(?:^|[.,;!]|\s(?:coupe|glass|highball|collins|mug|flute|ice|rocks|up))\s*(?:and\s+)?((?:(?:an?|one|two|three)\s+)?(?:[\p{L}-]+\s+){1,3}?" + Laying + @")(?:\s+on\s+top)?\s*[.!]?$", RegexOptions.IgnoreCase)]
+    private static partial Regex Last();
 }

@@ -6,7 +6,22 @@ namespace Washline.Reading;
 internal static partial class GlassText
 {
     /// <summary>The glass a method names: <c>into a chilled coupe</c> gives <c>coupe</c>; empty when it names none.</summary>
-    public static string In(string method) => Named().Match(method) is { Success: true } named ? named.Value : "";
+    public static string In(string method)
+    {
+        foreach (Match named in Named().Matches(method))
+        {
+            // A mixing glass is a tool, and `shake in a mug` rare enough: the last glass that is strained or poured into counts most.
+            if (Into().IsMatch(method[..named.Index])) return named.Value;
+        }
+
+        return Named().Match(method) is { Success: true } first ? first.Value : "";
+    }
+
+    /// <summary>Whether a line is nothing but a glass: <c>chilled coupe</c>, <c>in a rocks glass</c>.</summary>
+    public static bool Only(string text) => text.Length <= 60 && Alone().Match(text) is { Success: true } alone && Whole().IsMatch(alone.Groups[1].Value);
+
+    /// <summary>A glass behind its name, without article and point: <c>a chilled coupe.</c> gives <c>chilled coupe</c>.</summary>
+    public static string Bare(string value) => value.TrimEnd('.', ' ');
 
     /// <summary>Whether such a glass usually holds a drink without ice.</summary>
     public static bool IsUp(string glass) => Up().IsMatch(glass);
@@ -14,12 +29,23 @@ internal static partial class GlassText
     /// <summary>Whether such a glass usually holds ice.</summary>
     public static bool IsIced(string glass) => Iced().IsMatch(glass);
 
-    [GeneratedRegex(@"\b(?:nick\s+(?:and|&)\s+nora|old[\s-]fashioned\s+glass|double\s+rocks(?:\s+glass)?|rocks\s+glass|highball(?:\s+glass)?|collins(?:\s+glass)?|tumbler|coupe(?:tte)?|cocktail\s+glass|martini\s+glass|flute|wine\s+glass|copa|balloon\s+glass|julep\s+(?:cup|tin)|copper\s+mug|mug|hurricane(?:\s+glass)?|sling\s+glass|tiki\s+mug|goblet|snifter|shot\s+glass|sour\s+glass)\b", RegexOptions.IgnoreCase)]
+    private const string Names = @"(?:nick\s+(?:and|&|n|'n'|’n’)\s+nora(?:\s+glass)?|(?:double\s+|dbl\s+)?old[\s-]fashioned\s+glass|old[\s-]fashioned(?=\s*(?:[.,;]|$|over|with|filled))|double\s+old[\s-]fashioned|double\s+rocks(?:\s+glass)?|rocks\s+glass|rocks\s+tumbler|lowball(?:\s+glass)?|whisk(?:e)?y\s+(?:glass|tumbler)|highball(?:\s+glass)?|collins(?:\s+glass)?|long\s*drink\s+glass|tumbler|coupe(?:tte)?(?:\s+glass)?|saucer|cocktail\s+glass|martini\s+glass|(?:champagne\s+)?flute|white\s+wine\s+glass|red\s+wine\s+glass|wine\s*glass|copa(?:\s+glass)?|balloon\s+glass|julep\s+(?:cup|tin)|copper\s+(?:mug|cup)|tiki\s+mug|heatproof\s+(?:glass|mug)|toddy\s+(?:glass|mug)|irish\s+coffee\s+glass|mug|hurricane(?:\s+glass)?|sling\s+glass|pilsner(?:\s+glass)?|pint\s+glass|goblet|snifter|shot\s+glass|sour\s+glass|fizz\s+glass|cordial\s+glass|sherry\s+glass|tall\s+glass|delmonico(?:\s+glass)?|punch\s+(?:cup|glass)|tea\s*cup)";
+
+    [GeneratedRegex(@"\b" + Names + @"(?!\p{L})", RegexOptions.IgnoreCase)]
     private static partial Regex Named();
 
-    [GeneratedRegex(@"\b(?:coupe(?:tte)?|cocktail|martini|nick|nora|flute|sour\s+glass|shot|snifter|cordial)\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^" + Names + @"$", RegexOptions.IgnoreCase)]
+    private static partial Regex Whole();
+
+    [GeneratedRegex(@"(?:\binto|\bin|\bserved?\s+in|\bto|\bfill)\s+(?:(?:an?|the|your|its|chilled|cold|frosted|frozen|small|large|tall|ice[\s-]filled|iced|stemmed|vintage|rinsed|salt[\s-]rimmed|half|fresh|prepared|pretty|nice|ice|cold)[\s,]+){0,5}$", RegexOptions.IgnoreCase)]
+    private static partial Regex Into();
+
+    [GeneratedRegex(@"^\W*(?:served?\s+)?(?:(?:up\s+)?in(?:to)?\s+)?(?:(?:an?|the|chilled|cold|frosted|frozen|small|large|your)\s+)*(.+?)[.!]?$", RegexOptions.IgnoreCase)]
+    private static partial Regex Alone();
+
+    [GeneratedRegex(@"\b(?:coupe(?:tte)?|cocktail|martini|nick|nora|flute|saucer|sour\s+glass|shot|snifter|cordial|toddy|heatproof|tea\s*cup|punch\s+cup|delmonico|sherry)\b", RegexOptions.IgnoreCase)]
     private static partial Regex Up();
 
-    [GeneratedRegex(@"\b(?:rocks|highball|collins|tumbler|old[\s-]fashioned|lowball|copa|balloon|mug|sling|hurricane|wine|julep|goblet)\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\b(?:rocks|highball|collins|tumbler|old[\s-]fashioned|lowball|copa|balloon|mug|sling|hurricane|wine|julep|goblet|pilsner|pint|whisk(?:e)?y|long\s*drink|tall\s+glass|fizz)\b", RegexOptions.IgnoreCase)]
     private static partial Regex Iced();
 }

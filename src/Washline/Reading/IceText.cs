@@ -18,6 +18,9 @@ internal static partial class IceText
     /// <summary>Whether an ingredient is nothing but ice.</summary>
     public static bool IsIce(string ingredient) => OnlyIce().IsMatch(ingredient);
 
+    /// <summary>Whether a line is nothing but how it is served: <c>up</c>, <c>on the rocks</c>, <c>over crushed ice</c>.</summary>
+    public static bool IsServed(string words) => OnlyServed().IsMatch(words);
+
     /// <summary>The words of a method that say on which ice the drink is served: <c>over fresh ice</c>, <c>on the rocks</c>; empty when none do.</summary>
     public static string In(string method) => Served().Match(method) is { Success: true } served ? served.Value.Trim() : "";
 
@@ -28,6 +31,9 @@ internal static partial class IceText
         : GlassText.IsUp(glass) ? ServedIce.None
         : GlassText.IsIced(glass) || technique == Technique.Build ? ServedIce.Cubes
         : ServedIce.None;
+
+    [GeneratedRegex(@"^\W*(?:served?\s+)?(?:straight\s+up|up|neat|on\s+the\s+rocks|down|(?:over|on)\s+(?:(?:a|one|some|lots\s+of|plenty\s+of|fresh|crushed|pebble|cubed|large|big|clear|single)\s+)*(?:ice|rocks?|cubes?))[.!]?$", RegexOptions.IgnoreCase)]
+    private static partial Regex OnlyServed();
 
     [GeneratedRegex(@"^(?:(?:some|more|fresh|crushed|pebbled?|nugget|cracked|shaved|cubed|large|big)\s+)*ice(?:\s+cubes?)?[.!]?$", RegexOptions.IgnoreCase)]
     private static partial Regex OnlyIce();

@@ -9,7 +9,12 @@ internal sealed partial class IngredientText(Kinds kinds)
 {
     private static readonly char[] Between = [' ', '-', '–', '—', ':', '.', ';', '|', '·', '×'];
 
-    private static readonly HashSet<string> Loose = ["jigger", "shot", "measure", "pony", "glug", "finger", "slug", "bottle", "can", "glass", "handful", "slosh"];
+    private static readonly HashSet<string> Loose = ["measure", "glug", "finger", "slug", "bottle", "can", "glass", "slosh"];
+
+    private const int LongestUnsaid = 5;
+
+    // Words for so much that a kind of that name is only the room for what is meant.
+    private static readonly HashSet<string> General = ["spirit", "liqueur", "juice", "wine"];
 
     private readonly Dictionary<string, List<Kind>> byPiece = kinds.All
         .Where(k => k.Piece is not null)
@@ -43,7 +48,7 @@ internal sealed partial class IngredientText(Kinds kinds)
             (amount, from, to) = (noted, at, comma);
             note = "";
         }
-        else if (InBrackets(line, brackets) is { } inside)
+        else if (InBrackets(line, text, brackets) is { } inside)
         {
             (amount, from, to) = (inside, at, comma);
         }
@@ -52,13 +57,23 @@ internal sealed partial class IngredientText(Kinds kinds)
             return null;
         }
 
+        amount = Sized(line, brackets, amount);
         var name = Tidy(text[from..to]);
+
+        // `pineapple juice - fresh if possible`: a dash begins the note.
+        if (Dash().Match(name) is { Success: true } dash && kinds.Find(name[..dash.Index]) is { Kind: not null, Left: "" })
+        {
+            note = note.Length > 0 ? $"{name[(dash.Index + dash.Length)..]},{note}" : name[(dash.Index + dash.Length)..];
+            name = name[..dash.Index];
+        }
 
         // `chilled, dry vermouth`: the comma stands inside the name.
         if (note.Length > 0 && kinds.Find(name).Kind is null && kinds.Find($"{name} {note}") is { Kind: not null, Left: "" })
         {
             (name, note) = (Squeeze($"{name} {note}"), "");
         }
+
+        if (amount.Unit?.Kind == UnitKind.Unsaid && (name.Length == 0 || kinds.Find(name).Kind is null && name.Split(' ').Length > LongestUnsaid)) return null;
 
         // `a line from the menu`: a spoken number alone makes no amount unless what follows is known.
         if (amount.Unit is null && char.IsLetter(text[amount.Start]) && kinds.Find(name).Kind is null && !byPiece.ContainsKey(Words.Singular(Words.Plain(name)))) return null;
@@ -70,7 +85,7 @@ internal sealed partial class IngredientText(Kinds kinds)
     {
         var problems = new List<Problem>();
         var text = brackets.Masked;
-        var written = amount.Written(text) is { Length: > 0 } words ? words : amount.Written(line.Text);
+        var written = amount.Sized ? Squeeze(amount.Written(line.Text)) : amount.Written(text) is { Length: > 0 } words ? words : amount.Written(line.Text);
 
         if (brackets.Open >= 0) problems.Add(line.Problem(brackets.Open, "A bracket opens here and does not close.", "Write the closing bracket."));
         if (AmountProblem.Of(line, amount) is { } wrong) return new IngredientLine(null, amount, [.. problems, wrong]);
@@ -105,7 +120,11 @@ internal sealed partial class IngredientText(Kinds kinds)
         foreach (var (word, at) in brackets.Words)
         {
             if (BracketText.Percent(word) is { } found && IsStrong(kind)) (percent, percentAt) = (found, at);
-            else if (BracketText.Ratio(word) is { } r) sugar = r;
+            else if (BracketText.Ratio(word) is { } r)
+            {
+                sugar = r;
+                if (word.Any(char.IsLetter)) qualifiers.Add(Squeeze(word));
+            }
             else if (BracketText.IsOptional(word)) optional = true;
             else qualifiers.Add(Squeeze(word));
         }
@@ -117,12 +136,7 @@ internal sealed partial class IngredientText(Kinds kinds)
             percent = null;
         }
 
-        if (kind is null && did is not null)
-        {
-            var near = did.Count == 0 ? "" : $" Did you mean {string.Join(" or ", did.Select(k => k.Name))}?";
-            problems.Add(line.Problem(At(text, name, nameAt), $"“{name}” is not in the catalogue.{near}",
-                did.Count == 0 ? "Write the kind of ingredient, such as `rye whiskey`; the line is kept as it stands." : "Write it so, or leave the line as it stands; it is kept."));
-        }
+        if (did is not null && NotKnown(name, kind, did) is var (what, todo)) problems.Add(line.Problem(At(text, name, nameAt), what, todo));
 
         var made = new Line
         {
@@ -142,8 +156,8 @@ internal sealed partial class IngredientText(Kinds kinds)
     private (Unit Unit, Kind? Kind, IReadOnlyList<Kind>? DidYouMean, string Name, string Written) Named(
         SourceLine line, string text, ScannedAmount amount, string name, string written, int nameAt, List<Problem> problems)
     {
-        if (amount.JuiceOf && kinds.Find(name + " juice") is { Kind.Piece: not null, Left: "" } juice) return (Units.Piece, juice.Kind, null, name, written);
-        var whole = kinds.Find(name);
+        if (amount.PartOf is { } part && kinds.Find($"{Words.Singular(name)} {part}") is { Kind.Piece: not null, Left: "" } juice) return (Units.Piece, juice.Kind, null, name, written);
+        var whole = Mended(name);
         if (amount.Unit is { } unit && unit.Kind != UnitKind.Piece) return (unit, whole.Kind, whole.DidYouMean, name, written);
 
         // `2 sprigs of rosemary`, `1 wedge lime`: the piece is named first.
@@ -186,16 +200,19 @@ internal sealed partial class IngredientText(Kinds kinds)
     private static string Through(string text, ScannedAmount amount, int nameAt, int length, string written) =>
         amount.Start <= nameAt && nameAt + length <= text.Length ? text[amount.Start..(nameAt + length)].Trim() : written;
 
+    [GeneratedRegex(@"\s[–—-]\s+")]
+    private static partial Regex Dash();
+
     [GeneratedRegex(@",(?!\d)|(?<!\d),")]
     private static partial Regex Comma();
 
-    [GeneratedRegex(@"\G(?:\s*[–—:-])?\s*(?:of\s+|x\s+|×\s*)?", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\G(?:\s*[–—:-])?\s*(?:each\s+)?(?:of\s+|x\s+|×\s*)?", RegexOptions.IgnoreCase)]
     private static partial Regex Of();
 
     [GeneratedRegex(@"^([\p{L}-]+)\.?\s+(?:of\s+)?(.+)$", RegexOptions.IgnoreCase)]
     private static partial Regex FirstWord();
 
-    [GeneratedRegex(@"\G(?:to\s+top(?:\s+up|\s+off)?|top\s+up|top|to\s+fill)$", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\G(?:to\s+top(?:\s+(?:up|off|it))?|top\s+up|top|to\s+fill)$", RegexOptions.IgnoreCase)]
     private static partial Regex NoteTop();
 
     [GeneratedRegex(@"\G(?:(?:to|for)\s+rins(?:e|ing)(?:\s+the\s+glass)?|rinse)$", RegexOptions.IgnoreCase)]

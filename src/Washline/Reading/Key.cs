@@ -15,4 +15,5 @@ internal enum Key
     PassOn,
     Note,
     Part,
+    Made,
 }

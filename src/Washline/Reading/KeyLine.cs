@@ -54,6 +54,45 @@ internal sealed partial record KeyLine(string Name, Key? Key, int At, string Val
         ["notes"] = Reading.Key.Note,
         ["remark"] = Reading.Key.Note,
         ["tip"] = Reading.Key.Note,
+        ["glass type"] = Reading.Key.Glass,
+        ["served in"] = Reading.Key.Glass,
+        ["serve in"] = Reading.Key.Glass,
+        ["vessel"] = Reading.Key.Glass,
+        ["author"] = Reading.Key.Maker,
+        ["created at"] = Reading.Key.Where,
+        ["made at"] = Reading.Key.Where,
+        ["process"] = Reading.Key.Method,
+        ["procedure"] = Reading.Key.Method,
+        ["to make"] = Reading.Key.Method,
+        ["how to make it"] = Reading.Key.Method,
+        ["assembly"] = Reading.Key.Method,
+        ["you need"] = Reading.Key.Ingredients,
+        ["you'll need"] = Reading.Key.Ingredients,
+        ["you will need"] = Reading.Key.Ingredients,
+        ["what you need"] = Reading.Key.Ingredients,
+        ["specs"] = Reading.Key.Ingredients,
+        ["recipe"] = Reading.Key.Ingredients,
+        ["history"] = Reading.Key.Note,
+        ["story"] = Reading.Key.Note,
+        ["variation"] = Reading.Key.Note,
+        ["variations"] = Reading.Key.Note,
+        ["tips"] = Reading.Key.Note,
+        ["yield"] = Reading.Key.Note,
+        ["yields"] = Reading.Key.Note,
+        ["serves"] = Reading.Key.Note,
+        ["servings"] = Reading.Key.Note,
+        ["makes"] = Reading.Key.Note,
+        ["prep time"] = Reading.Key.Note,
+        ["total time"] = Reading.Key.Note,
+        ["time"] = Reading.Key.Note,
+        ["difficulty"] = Reading.Key.Note,
+        ["equipment"] = Reading.Key.Note,
+        ["tools"] = Reading.Key.Note,
+        ["tags"] = Reading.Key.Note,
+        ["category"] = Reading.Key.Note,
+        ["made"] = Reading.Key.Made,
+        ["house made"] = Reading.Key.Made,
+        ["home made"] = Reading.Key.Made,
         ["part"] = Reading.Key.Part,
         ["1 part"] = Reading.Key.Part,
         ["one part"] = Reading.Key.Part,
@@ -65,12 +104,18 @@ internal sealed partial record KeyLine(string Name, Key? Key, int At, string Val
         var named = Form().Match(text);
         if (named.Success)
         {
-            var name = Blanks().Replace(named.Groups[1].Value.Trim(), " ");
+            var name = Blanks().Replace(named.Groups[1].Value.Trim(), " ").Replace('’', '\'');
             var value = named.Groups[2];
             // `**Method:** shake`: the marks around the name are not part of what it gives.
             var marked = text.TrimStart()[0] is '*' or '_';
             var bareValue = marked ? value.Value.TrimStart(' ', '*', '_') : value.Value.TrimStart();
             return new KeyLine(name, Names.TryGetValue(name, out var key) ? key : null, text.Length - bareValue.Length, bareValue.Trim());
+        }
+
+        // `Glass – coupe`, `garnish lemon twist`: a few names need no colon.
+        if (Dashed().Match(text) is { Success: true } dashed && Names.TryGetValue(dashed.Groups["name"].Value, out var plain))
+        {
+            return new KeyLine(dashed.Groups["name"].Value, plain, dashed.Groups["value"].Index, dashed.Groups["value"].Value.Trim());
         }
 
         // A heading may go without its colon: `Ingredients`, `## Method`.
@@ -80,15 +125,21 @@ internal sealed partial record KeyLine(string Name, Key? Key, int At, string Val
             : null;
     }
 
+    /// <summary>Whether the words are a name that a line of a spec may have.</summary>
+    public static bool IsName(string words) => Names.ContainsKey(words.Trim());
+
     /// <summary>The name one slip of the finger away; nothing when none is.</summary>
     public static string? Near(string name) => Names.Keys.Where(k => k.Length > 2)
         .Select(k => (k, Slips: Words.Slips(name.ToLowerInvariant(), k, 2))).Where(k => k.Slips <= (k.k.Length > 4 ? 2 : 1))
         .OrderBy(k => k.Slips).ThenBy(k => k.k, StringComparer.Ordinal).Select(k => k.k).FirstOrDefault();
 
-    [GeneratedRegex(@"^[\s>#*_•-]*([\p{L}1][\p{L}\s]{0,24}?)\s*[*_]*\s*(?::|(?<=\bpart\s*)=)(.*)$")]
+    [GeneratedRegex(@"^[\s>#*_•-]*([\p{L}1][\p{L}\s'’]{0,24}?)\s*[*_]*\s*(?::|(?<=\bpart\s*)=)(.*)$")]
     private static partial Regex Form();
 
-    [GeneratedRegex(@"^\s*(?:[#*_]+\s*)?(?:ingredients|method|directions|instructions|preparation)\s*[*_]*\s*$", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^[\s>#*_•-]*(?:(?<name>glassware|glass|garnish|method|ice|technique)\s+[–—-]\s+|(?<name>garnish|glassware|glass)\s+(?!with\b|of\b|rim|in\b|is\b|and\b))(?<value>\S.*)$", RegexOptions.IgnoreCase)]
+    private static partial Regex Dashed();
+
+    [GeneratedRegex(@"^\s*(?:[#*_]+\s*)?(?:ingredients|method|directions|instructions|preparation|you(?:'ll| will)? need|what you need)\s*[*_]*\s*$", RegexOptions.IgnoreCase)]
     private static partial Regex Heading();
 
     [GeneratedRegex(@"\s+")]

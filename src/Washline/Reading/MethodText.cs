@@ -13,6 +13,9 @@ internal static partial class MethodText
     /// <summary>Whether a line without a name starts as a method does.</summary>
     public static bool Starts(string text) => Verb().IsMatch(text);
 
+    /// <summary>Whether a sentence tells how a drink is made, wherever in it.</summary>
+    public static bool Holds(string text) => Inside().IsMatch(text);
+
     /// <summary>The method in those words.</summary>
     /// <param name="written">The words; empty when nothing was written.</param>
     /// <param name="lines">The ingredients, which decide when the words do not.</param>
@@ -56,8 +59,11 @@ internal static partial class MethodText
     private static double Number(string text) =>
         text is "a" or "one" or "A" or "One" ? 1 : double.Parse(text.Replace(',', '.'), CultureInfo.InvariantCulture);
 
-    [GeneratedRegex(@"^\s*(?:(?:dry|hard|double|fine|gently|briefly|lightly|quickly|then|and)[\s,-]+)*(?:shak(?:e|en|ing)|stir(?:red|ring)?|build|built|swizzl(?:e|ed)|blend(?:ed)?|throw|thrown|roll|rolled|muddle|strain(?:ed)?|combine|add|pour|put|place|mix|serve|served|fill|chill|rinse\s+(?:a|an|the|your)|whip|flash|freeze|discard|express|top\s+with\s+(?:\w+\s+)?ice|double-strain|fine-strain|in\s+a|into\s+a|churn|float)\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^\s*(?:(?:dry|hard|double|fine|gently|briefly|lightly|quickly|then|and)[\s,-]+)*(?:shak(?:e|en|ing)|stir(?:red|ring)?|build|built|swizzl(?:e|ed)|blend(?:ed)?|throw|thrown|roll|rolled|muddle|strain(?:ed)?|combine|add|pour|put|place|mix|serve|served|fill|chill|rinse\s+(?:a|an|the|your)|whip|flash|freeze|discard|express|top\s+with\s+(?:\w+\s+)?ice|double-strain|fine-strain|in\s+a|into\s+a|churn|float|dump|tip|give|whizz|blitz|lengthen|finish|garnish(?:ed)?|squeeze|press|warm|heat|stretch|grate|drop|tear|clap|slap|rub|wet|rim|crush|smash|soak|let|allow|all\s+in|everything\s+in|over\s+\w*\s*ice|up\b|on\s+the\s+rocks|top\s+(?:it\s+)?(?:up|off))\b", RegexOptions.IgnoreCase)]
     private static partial Regex Verb();
+
+    [GeneratedRegex(@"\b(?:shak(?:e|en|ing)|stir(?:red|ring)?|(?:double[\s-]|fine[\s-]|single[\s-])?strain(?:ed|ing)?|swizzl\w*|muddl\w*|blend(?:er)?|build|built|over\s+(?:crushed\s+|fresh\s+|pebble\s+)?ice|on\s+the\s+rocks|into\s+an?\s+\w+|garnish\w*|pour|express)\b", RegexOptions.IgnoreCase)]
+    private static partial Regex Inside();
 
     [GeneratedRegex(@"\b(?:dry|reverse\s+dry)[\s-]+shak\w*(?:\s+(?:for\s+)?[0-9.,]+\s*(?:s|secs?|seconds?)\b)?|\bshak\w*\s+(?:dry|without\s+(?:any\s+)?ice|\(?no\s+ice\)?)(?:\s+(?:for\s+)?[0-9.,]+\s*(?:s|secs?|seconds?)\b)?", RegexOptions.IgnoreCase)]
     private static partial Regex Dry();

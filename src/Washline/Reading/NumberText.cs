@@ -32,8 +32,19 @@ internal static class NumberText
         ["three quarters of an"] = 0.75,
         ["three quarters of a"] = 0.75,
         ["three quarters"] = 0.75,
-        ["one and a half"] = 1.5,
-        ["two and a half"] = 2.5,
+        ["three-quarters of an"] = 0.75,
+        ["three-quarters of a"] = 0.75,
+        ["three-quarters"] = 0.75,
+        ["three quarter"] = 0.75,
+        ["three-quarter"] = 0.75,
+        ["a third of an"] = 1 / 3.0,
+        ["a third of a"] = 1 / 3.0,
+        ["a third"] = 1 / 3.0,
+        ["two thirds of an"] = 2 / 3.0,
+        ["two thirds of a"] = 2 / 3.0,
+        ["two thirds"] = 2 / 3.0,
+        ["an eighth of an"] = 0.125,
+        ["an eighth of a"] = 0.125,
         ["half of an"] = 0.5,
         ["half of a"] = 0.5,
         ["half an"] = 0.5,
@@ -47,6 +58,9 @@ internal static class NumberText
         ["a quarter"] = 0.25,
         ["quarter"] = 0.25,
         ["a couple of"] = 2,
+        ["a couple"] = 2,
+        ["couple of"] = 2,
+        ["couple"] = 2,
         ["a"] = 1,
         ["an"] = 1,
         ["one"] = 1,
@@ -63,6 +77,20 @@ internal static class NumberText
         ["twelve"] = 12,
     };
 
+    private static readonly Dictionary<string, (double Low, double High)> Loose = new()
+    {
+        ["just a few"] = (2, 4),
+        ["a few"] = (2, 4),
+        ["few"] = (2, 4),
+        ["several"] = (3, 5),
+    };
+
+    // `one and a half`, `two and three quarters`
+    private static readonly Dictionary<string, double> Mixes = new[] { "one", "two", "three", "four", "five", "six" }
+        .SelectMany((whole, i) => new[] { ("and a half", 0.5), ("and a quarter", 0.25), ("and three quarters", 0.75), ("and three-quarters", 0.75), ("and a third", 1 / 3.0) }
+            .Select(part => ($"{whole} {part.Item1}", i + 1 + part.Item2)))
+        .ToDictionary(p => p.Item1, p => p.Item2);
+
     private static readonly TextParser<TextSpan> Digits = Span.MatchedBy(Character.Digit.AtLeastOnce());
 
     private static readonly TextParser<double> Glyph = Character.Matching(Vulgar.ContainsKey, "fraction").Select(c => Vulgar[c]);
@@ -77,18 +105,15 @@ internal static class NumberText
 
     private static readonly TextParser<double> Mixed =
         from whole in Digits
-        from between in Character.In(' ', '-').Many()
+        from between in Span.Regex(@"\G(?:\s+(?:and|&|\+)\s+|[ -]{1,2})").OptionalOrDefault()
         from fraction in Fraction
-        where between.Length <= 2
         select Value(whole) + fraction;
 
     private static readonly TextParser<double> Decimal =
         Span.Regex(@"\G(?:[0-9]+[.,][0-9]+|[.,][0-9]+|[0-9]+)").Select(s => double.Parse(s.ToStringValue().Replace(',', '.'), CultureInfo.InvariantCulture));
 
     private static readonly TextParser<double> Word =
-        Spoken.OrderByDescending(s => s.Key.Length)
-            .Select(s => Span.EqualToIgnoreCase(s.Key).Where(span => EndsWord(span)).Value(s.Value).Try())
-            .Aggregate((a, b) => a.Or(b));
+        Words(Mixes.Concat(Spoken));
 
     /// <summary>One number in figures or words.</summary>
     public static TextParser<double> Number { get; } = Mixed.Try().Or(Fraction.Try()).Or(Decimal.Try()).Or(Word);
@@ -96,16 +121,22 @@ internal static class NumberText
     /// <summary>A number in figures.</summary>
     public static TextParser<double> Figures { get; } = Mixed.Try().Or(Fraction.Try()).Or(Decimal);
 
-    /// <summary>A number or a range of two.</summary>
-    public static TextParser<(double Low, double High)> Range { get; } =
+    /// <summary>A number or a range of two; <c>a few</c> is two to four (ours).</summary>
+    public static TextParser<(double Low, double High)> Range { get; } = Words(Loose).Try().Or(
         from low in Number
         from high in Through.Try().OptionalOrDefault(double.NaN)
-        select (low, double.IsNaN(high) ? low : high);
+        select (low, double.IsNaN(high) ? low : high));
 
     private static TextParser<double> Through =>
         from to in Span.Regex(@"\G(?:\s*[-–—−~]\s*|\s+(?:to|or)\s+)")
         from high in Number
         select high;
+
+    // The longest words first; each must end where a word ends.
+    private static TextParser<T> Words<T>(IEnumerable<KeyValuePair<string, T>> words) =>
+        words.OrderByDescending(s => s.Key.Length)
+            .Select(s => Span.EqualToIgnoreCase(s.Key).Where(span => EndsWord(span)).Value(s.Value).Try())
+            .Aggregate((a, b) => a.Or(b));
 
     private static bool EndsWord(TextSpan span)
     {

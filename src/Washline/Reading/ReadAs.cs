@@ -24,6 +24,9 @@ public enum ReadAs
     /// <summary>Maker, place, how it is known, whether it may be passed on.</summary>
     Credit,
 
+    /// <summary>How an ingredient is made at home.</summary>
+    Made,
+
     /// <summary>A remark.</summary>
     Note,
 

@@ -17,7 +17,8 @@ internal sealed partial class Reader
                 spec.TitleLine = line;
                 return ReadAs.Title;
             case Key.Ingredients:
-                return Ingredient(new SourceLine(line.Number, line.Raw, new string(' ', at) + line.Text[at..])) is { } found ? Kept(line, found) : Unplaced(line);
+                var rest = line with { Text = new string(' ', at) + line.Text[at..] };
+                return each.Read(rest, at) is { } several ? Several(rest, several) : Ingredient(rest) is { } found ? Kept(line, found) : Unplaced(rest);
             case Key.Method:
                 if (!open) spec.Method.Add(value);
                 return ReadAs.Method;
@@ -27,13 +28,19 @@ internal sealed partial class Reader
                 problems.Add(line.Problem(at, $"“{value}” is no ice that is known here.", "Write none, cubes, large cube or crushed."));
                 return ReadAs.Ice;
             case Key.Glass:
-                spec.Glass = open ? "" : value.TrimEnd('.');
+                spec.Glass = open ? "" : GlassText.Bare(value);
                 return ReadAs.Glass;
             case Key.Garnish:
                 spec.Garnish ??= [];
                 if (!open) spec.Garnish.AddRange(GarnishText.Split(value));
                 return ReadAs.Garnish;
             case Key.Maker:
+                if (TitleText.Credited("Drink by " + value) is { Where.Length: > 0 } both && !value.Contains(':', StringComparison.Ordinal))
+                {
+                    Credit(both.Maker, both.Where);
+                    return ReadAs.Credit;
+                }
+
                 spec.Credit = spec.Credit with { Maker = value };
                 return ReadAs.Credit;
             case Key.Where:
@@ -44,6 +51,8 @@ internal sealed partial class Reader
                 return ReadAs.Credit;
             case Key.PassOn:
                 return MayPassOn(line, value, at);
+            case Key.Made:
+                return MadeIs(line, value, at);
             case Key.Part:
                 return PartIs(line, value, at);
             default:
@@ -85,25 +94,5 @@ internal sealed partial class Reader
 
         problems.Add(line.Problem(at, $"“{value}” does not say how much a part is; it stands at {Text.Number(spec.PartMl)} ml.", "Write one volume of at most a litre, such as `part: 30 ml`."));
         return ReadAs.Problem;
-    }
-
-    private ReadAs Unplaced(SourceLine line)
-    {
-        var at = BulletEnd(line.Text);
-        var words = line.Text[at..].Trim();
-        var match = words.Length <= 60 ? kinds.Find(words.Split(',', '(')[0]) : new KindMatch(null, "", []);
-        var wordCount = words.Split(' ', StringSplitOptions.RemoveEmptyEntries).Length;
-        if (match.Kind is { } kind && wordCount <= 6 && !words.EndsWith('.'))
-        {
-            spec.HasIngredientLines = true;
-            var top = kind.Is("top") ? $"Write `top up {words}` or an amount, such as `60 ml {words}`." : $"Write an amount, such as `30 ml {words}`.";
-            problems.Add(line.Problem(at, $"“{words}” has no amount.", top));
-            return ReadAs.Problem;
-        }
-
-        problems.Add(line.Problem(at, $"“{Short(words)}” is no ingredient with an amount, and no method.",
-            "Write an amount in front, or a name such as `method:` or `note:`; the line is kept as a note."));
-        spec.Notes.Add(words);
-        return ReadAs.Note;
     }
 }

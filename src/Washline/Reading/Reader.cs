@@ -4,43 +4,79 @@ using Washline.Drinks;
 namespace Washline.Reading;
 
 /// <summary>Goes through the lines of a text once and gives each of them a meaning.</summary>
-internal sealed partial class Reader(Kinds kinds)
+internal sealed partial class Reader
 {
     private const int LongestTitle = 80;
-    private readonly IngredientText ingredients = new(kinds);
+    private const int MostProblems = 1000;
+    private readonly Kinds kinds;
+    private readonly IngredientText ingredients;
+    private readonly EachText each;
+    private readonly RunOnText runOn;
+    private readonly OwnRecipeText ownRecipes;
     private readonly List<Spec> specs = [];
     private readonly List<IReadOnlyList<Origin>> origins = [];
     private readonly List<Problem> problems = [];
     private readonly List<Accounted> account = [];
+    private IReadOnlyList<SourceLine> lines = [];
+    private int at;
     private SpecDraft spec = new();
     private Key? section;
     private bool sectionHasLines;
     private bool afterBlank;
+    private string? making;
+    private List<string> makingWords = [];
 
-    public Draft Read(IReadOnlyList<SourceLine> lines)
+    public Reader(Kinds kinds)
     {
-        for (var i = 0; i < lines.Count; i++)
+        this.kinds = kinds;
+        ingredients = new IngredientText(kinds);
+        each = new EachText(kinds);
+        runOn = new RunOnText(ingredients);
+        ownRecipes = new OwnRecipeText(kinds, ingredients);
+    }
+
+    public Draft Read(IReadOnlyList<SourceLine> source)
+    {
+        lines = TableText.Opened(source);
+        for (at = 0; at < lines.Count; at++)
         {
-            if (lines[i].IsBlank)
+            var line = lines[at];
+            if (line.IsBlank)
             {
                 afterBlank = true;
                 if (sectionHasLines) section = null;
+                if (makingWords.Count > 0) Made();
+                if (spec.HasIngredientLines) spec.Shared = null;
                 continue;
             }
 
-            var next = i + 1;
-            while (next < lines.Count && lines[next].IsBlank) next++;
-            var readAs = Take(lines[i], next < lines.Count ? lines[next] : null);
-            account.Add(new Accounted(lines[i].Number, lines[i].Raw.Trim(), readAs));
-            if (readAs != ReadAs.Divider) spec.First ??= lines[i];
+            foreach (var piece in Pieces(line)) Take(piece);
             afterBlank = false;
         }
 
         Finish();
-        return new Draft(specs, [.. problems.OrderBy(p => p.Line).ThenBy(p => p.Column)]) { Account = account, Origins = origins };
+        return new Draft(specs, Told()) { Account = account, Origins = origins };
     }
 
-    private ReadAs Take(SourceLine line, SourceLine? next)
+    private void Take(SourceLine line)
+    {
+        var (words, column) = line.Words();
+        if (words.Length == 0) return;
+        if (line.Text.Length > SourceLine.Longest && line.Stretch is null)
+        {
+            problems.Add(line.Problem(0, $"This line has {line.Text.Length} letters, too many to be read.", "Write every ingredient on a line of its own."));
+            account.Add(new Accounted(line.Number, words, ReadAs.Problem, column));
+            spec.First ??= line;
+            return;
+        }
+
+        if (spec.IsBare && spec.First is null) LookForTitle();
+        var readAs = line.Is ?? Meaning(line);
+        account.Add(new Accounted(line.Number, words, readAs, column));
+        if (readAs is not (ReadAs.Divider or ReadAs.Talk or ReadAs.Marks)) spec.First ??= line;
+    }
+
+    private ReadAs Meaning(SourceLine line)
     {
         var text = line.Text;
         if (Rule().IsMatch(text))
@@ -49,40 +85,86 @@ internal sealed partial class Reader(Kinds kinds)
             return ReadAs.Divider;
         }
 
+        var words = Bulletless(text);
+        if (Making(line, words) is { } made) return made;
+        if (section is null or Key.Ingredients or Key.Note && ownRecipes.Read(line, BulletEnd(text), spec.Lines) is { } own)
+        {
+            spec.Add(own);
+            return ReadAs.Made;
+        }
+
         var ingredient = Ingredient(line);
-        var beforeAnything = spec.Title.Length == 0 && !spec.HasIngredientLines;
-        if (KeyLine.Of(text) is { } key && !(key.Key is null && (ingredient is not null || beforeAnything && KeyLine.Near(key.Name) is null))) return Named(line, key);
-        if (section is { } of && of != Key.Ingredients)
+        if (KeyLine.Of(text) is { } key && !(key.Key is null && (ingredient is not null || spec.IsBare && KeyLine.Near(key.Name) is null)))
+        {
+            if (key.Key is not null || ownRecipes.Heading(line, BulletEnd(text), spec.Lines) is null) return Named(line, key);
+        }
+
+        if (section is { } of && of != Key.Ingredients && !StartsSpec(line))
         {
             sectionHasLines = true;
-            return Value(line, of, Bulletless(text), text.Trim());
+            return Value(line, of, words, text.Trim());
         }
 
-        if (beforeAnything && (ingredient is null || !Sure(line, ingredient))) return Titled(line);
-        if (ingredient is not null && !IsMethod(line, ingredient)) return Kept(line, ingredient);
-        if (GarnishText.Of(Bulletless(text)) is { } garnish) return Value(line, Key.Garnish, garnish, text);
-        if (MethodText.Starts(Bulletless(text)) || ingredient is not null) return Value(line, Key.Method, Bulletless(text), text);
-        if (!spec.HasIngredientLines && By().Match(text) is { Success: true } by) return Value(line, Key.Maker, by.Groups[1].Value.Trim(), text);
-        if (afterBlank && spec.HasIngredientLines && next is not null && text.Trim().Length <= LongestTitle && StartsIngredients(next))
+        if (TitleHere(line, ingredient) is { } titled) return titled;
+        if (StartsSpec(line))
         {
             Finish();
-            return Titled(line);
+            LookForTitle();
+            return TitleHere(line, ingredient) ?? Above(line);
         }
 
+        if (ownRecipes.Heading(line, BulletEnd(text), spec.Lines) is { } name)
+        {
+            making = name;
+            return ReadAs.Heading;
+        }
+
+        if (ingredient is null && TitleAbove(line)) return Above(line);
+        if (EachText.Over(text, BulletEnd(text)) is { } shared)
+        {
+            if (EachText.IsEqualParts(words) && spec.Lines.Any(l => l.Amount.Unit.Kind == UnitKind.Unsaid)) spec.MakeEqual();
+            else spec.Shared = shared;
+            return ReadAs.Heading;
+        }
+
+        if (each.Read(line, BulletEnd(text)) is { } several) return Several(line, several);
+        if (GarnishText.Only(words) is { } only && (ingredient is null || ingredient.Line?.Kind is null || GarnishText.IsMarked(words))) return Value(line, Key.Garnish, only, text);
+        if (ingredient is not null && !IsMethod(line, ingredient)) return Kept(line, ingredient);
+        if (GarnishText.Of(words) is { } garnish) return Value(line, Key.Garnish, garnish, text);
+        if (spec.HasIngredientLines && GlassText.Only(words)) return Value(line, Key.Glass, GlassText.In(words), text);
+        if (MethodText.Starts(words) || ingredient is not null) return Value(line, Key.Method, words, text);
+        if (!spec.HasIngredientLines && By().Match(text) is { Success: true } by) return Credited(line, by.Groups[1].Value.Trim());
         return Unplaced(line);
     }
 
-    // The line after a new title holds an amount, or says that ingredients follow.
-    private bool StartsIngredients(SourceLine line) =>
-        KeyLine.Of(line.Text) is { } key ? key.Key is Key.Ingredients or Key.Maker or Key.Where : Ingredient(line) is { } found && Sure(line, found);
+    // The stretches of a line that mean something each; the whole line as a rule.
+    private List<SourceLine> Pieces(SourceLine line)
+    {
+        var from = BulletEnd(line.Text);
+        if (line.Is is not null || making is not null || section is not (null or Key.Ingredients) || Rule().IsMatch(line.Text)) return [line];
+        if (KeyLine.Of(line.Text) is { Key: not null } key)
+        {
+            if (key.Key != Key.Ingredients || key.Value.Length == 0) return [line];
+            from = key.At;
+        }
+
+        if (ownRecipes.Read(line, from, spec.Lines) is not null) return [line];
+        if (spec.HasIngredientLines && MethodText.Starts(Bulletless(line.Text))) return [line];
+        if (runOn.Split(line, from) is { } several) return several;
+
+        // `Equal parts gin, vermouth and red bitter, stirred, coupe`: what follows the names is the method.
+        if (each.Read(line, from) is not null && EachText.End(line.Text) is var end && end < line.Text.Length) return [line.Of(0, end), line.Of(end, line.Text.Length)];
+        return [line];
+    }
 
     private IngredientLine? Ingredient(SourceLine line) => ingredients.Read(line, BulletEnd(line.Text));
 
     // A title may look like an amount (`3 Wise Men`); an ingredient is sure when its unit is written or its kind is known.
     private static bool Sure(SourceLine line, IngredientLine found)
     {
-        if (found.Line?.Kind is not null) return found.Amount.Start <= BulletEnd(line.Text) || line.Text.Any(char.IsDigit);
-        return found.Amount.Unit is not null && char.IsAsciiDigit(line.Text[found.Amount.Start]);
+        var start = BulletEnd(line.Text);
+        if (found.Line?.Kind is not null) return found.Amount.Start <= start || line.Text.Any(char.IsDigit);
+        return found.Amount.Unit is not null && found.Amount.Start < line.Text.Length && char.IsAsciiDigit(line.Text[found.Amount.Start]);
     }
 
     // A sentence of the method may hold an amount, or top up with what the list already has.
@@ -93,54 +175,24 @@ internal sealed partial class Reader(Kinds kinds)
         if (found.Amount.Start > BulletEnd(line.Text)) return MethodText.Starts(words);
         if (found.Line is not { } made || !bare) return false;
         if (made.Kind is null && IceText.IsIce(made.Ingredient)) return true;
+        if (TalkText.Words(made.Ingredient) > 2 && Placed().IsMatch(made.Ingredient)) return true;
         return spec.Method.Count > 0 && spec.Lines.Any(l => l.Kind is not null && l.Kind == made.Kind);
     }
 
-    private ReadAs Titled(SourceLine line)
+    private List<Problem> Told()
     {
-        spec.Title = TitleText.Bare(line.Text);
-        if (spec.Title.Length == 0) spec.Title = line.Text.Trim();
-        spec.TitleLine = line;
-        return ReadAs.Title;
-    }
-
-    private ReadAs Kept(SourceLine line, IngredientLine found)
-    {
-        spec.HasIngredientLines = true;
-        problems.AddRange(found.Problems);
-        if (found.Line is null) return ReadAs.Problem;
-        if (found.Line.Kind is null && IceText.IsIce(found.Line.Ingredient))
+        var all = problems.OrderBy(p => p.Line).ThenBy(p => p.Column).Take(MostProblems).ToList();
+        if (problems.Count > MostProblems)
         {
-            problems.RemoveAll(p => p.Line == line.Number);
-            spec.Notes.Add(Bulletless(line.Text));
-            return ReadAs.Note;
+            all.Add(all[^1] with { What = $"{problems.Count - MostProblems} more problems follow and are not listed.", Try = "Mend these first, or check that the text is a spec at all." });
         }
 
-        spec.Lines.Add(found.Line);
-        spec.Origins.Add(new Origin(line.Number, 1 + line.Text.Length - line.Text.TrimStart().Length, line.Raw.Trim()));
-        return ReadAs.Ingredient;
-    }
-
-    private ReadAs Named(SourceLine line, KeyLine key)
-    {
-        if (key.Key is not { } known)
-        {
-            var near = KeyLine.Near(key.Name) is { } name ? $" Did you mean {name}?" : "";
-            problems.Add(line.Problem(line.Text.IndexOf(key.Name[0], StringComparison.Ordinal), $"“{key.Name}” names nothing that a spec has.{near}",
-                "Write title, method, ice, glass, garnish, maker, where, known, pass on, part or note; the line is kept as a note."));
-            spec.Notes.Add(line.Text.Trim());
-            return ReadAs.Note;
-        }
-
-        section = null;
-        if (key.Value.Length > 0) return Value(line, known, key.Value, key.Value, key.At);
-        section = known;
-        sectionHasLines = false;
-        return ReadAs.Heading;
+        return all;
     }
 
     private void Finish()
     {
+        if (making is not null) Made();
         if (spec.First is { } first)
         {
             if (spec.Title.Length == 0)
@@ -154,12 +206,16 @@ internal sealed partial class Reader(Kinds kinds)
                 problems.Add((spec.TitleLine ?? first).Problem(0, $"“{Short(spec.Title)}” has no ingredients.", "Write one ingredient a line below the name, such as `60 ml gin`."));
             }
 
+            // A list without any amount is a drink known by its ingredients; one line without is a line to mend.
+            if (spec.Unsaid.Count < spec.Lines.Count) problems.AddRange(spec.Unsaid.Select(u => u.Problem));
+            foreach (var recipe in spec.OwnRecipes) ingredients.Sweeten(spec.Lines, recipe);
             specs.Add(spec.Made());
             origins.Add(spec.Origins);
         }
 
         spec = new SpecDraft();
         section = null;
+        titleAt = 0;
     }
 
     private static string Short(string words) => words.Length <= LongestTitle ? words : words[..LongestTitle].TrimEnd() + " …";
@@ -168,11 +224,14 @@ internal sealed partial class Reader(Kinds kinds)
 
     private static int BulletEnd(string text) => Bullet().Match(text).Length;
 
-    [GeneratedRegex(@"^\s*(?:[-=*_•~–—]\s?){3,}\s*$")]
+    [GeneratedRegex(@"^\s*(?:[-=*_•~–—]\s?){3,}\s*$", RegexOptions.NonBacktracking)]
     private static partial Regex Rule();
 
-    [GeneratedRegex(@"^\s*(?:>\s*)?(?:(?:[-*•◦▪·–—+□☐]\s*(?:\[[ xX]?\]\s*)?)(?=[^*\s])|\d{1,2}[.)]\s+(?=\S))?\s*")]
+    [GeneratedRegex(@"^\s*(?:>\s*)?(?:(?:[-*•◦▪·–—+□☐✓]\s*(?:\[[ xX]?\]\s*)?)(?=[^*\s])|\[[ xX]?\]\s*|\(?\d{1,2}[.)]\s+(?=\S))?\s*")]
     private static partial Regex Bullet();
+
+    [GeneratedRegex(@"\b(?:over|onto|on\s+top|back\s+of|into|gently|carefully|surface|until)\b", RegexOptions.IgnoreCase)]
+    private static partial Regex Placed();
 
     [GeneratedRegex(@"^\s*(?:[-–—]\s*)?(?:created\s+|made\s+)?by\s+(.+)$", RegexOptions.IgnoreCase)]
     private static partial Regex By();

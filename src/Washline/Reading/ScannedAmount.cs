@@ -11,8 +11,11 @@ namespace Washline.Reading;
 /// <param name="End">Where its words end.</param>
 internal sealed record ScannedAmount(double Low, double High, Unit? Unit, int Start, int NumberEnd, int End)
 {
-    /// <summary>Whether it is the juice of so many pieces.</summary>
-    public bool JuiceOf { get; init; }
+    /// <summary>What of so many pieces is meant: <c>juice</c>, <c>white</c>, <c>yolk</c>; nothing where it is the whole.</summary>
+    public string? PartOf { get; init; }
+
+    /// <summary>Whether the brackets behind it say how large its unit is.</summary>
+    public bool Sized { get; init; }
 
     public string Written(string text) => text[Start..End].Trim();
 }

@@ -13,7 +13,11 @@ internal sealed class SpecDraft
 
     public List<Line> Lines { get; } = [];
 
+    /// <summary>Where each of the lines stands.</summary>
     public List<Origin> Origins { get; } = [];
+
+    /// <summary>What is to be said about lines without an amount, unless none of them has one.</summary>
+    public List<(int Line, Problem Problem)> Unsaid { get; } = [];
 
     public bool HasIngredientLines { get; set; }
 
@@ -27,9 +31,40 @@ internal sealed class SpecDraft
 
     public List<string> Notes { get; } = [];
 
+    public List<OwnRecipe> OwnRecipes { get; } = [];
+
     public Credit Credit { get; set; } = Credit.Unknown;
 
     public double PartMl { get; set; } = Amount.UsualPartMl;
+
+    /// <summary>The amount that holds for the lines that follow: <c>30 ml each:</c>.</summary>
+    public Amount? Shared { get; set; }
+
+    /// <summary>Whether nothing of it has been read yet but what stands above the ingredients.</summary>
+    public bool IsBare => Title.Length == 0 && !HasIngredientLines;
+
+    public void Add(Line line, SourceLine source)
+    {
+        var (words, column) = source.Words();
+        Lines.Add(line);
+        Origins.Add(new Origin(source.Number, column, words));
+    }
+
+    public void Add(OwnRecipe recipe)
+    {
+        if (!OwnRecipes.Contains(recipe)) OwnRecipes.Add(recipe);
+    }
+
+    /// <summary>Everything above goes in equal parts.</summary>
+    public void MakeEqual()
+    {
+        for (var i = 0; i < Lines.Count; i++)
+        {
+            if (Lines[i].Amount.Unit.Kind == UnitKind.Unsaid) Lines[i] = Lines[i] with { Amount = new Amount(1, 1, Units.Part, "equal parts") };
+        }
+
+        Unsaid.Clear();
+    }
 
     /// <summary>The spec, with what the maker did not name taken from the method or from what is usual.</summary>
     public Spec Made()
@@ -48,6 +83,7 @@ internal sealed class SpecDraft
             Garnish = Garnish ?? GarnishText.In(method.Written),
             Credit = Credit,
             Notes = Notes,
+            OwnRecipes = OwnRecipes,
             PartMl = PartMl,
         };
     }

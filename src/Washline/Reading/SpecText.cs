@@ -29,6 +29,7 @@ public static class SpecText
         if (One(spec.Credit.Where) is { Length: > 0 } where) Key("where", where);
         if (One(spec.Credit.Known) is { Length: > 0 } known) Key("known", known);
         if (spec.Credit != Credit.Unknown) Key("pass on", spec.Credit.PassOn.ToString().ToLowerInvariant());
+        foreach (var recipe in spec.OwnRecipes) Key("made", $"{One(recipe.Name)}: {One(recipe.Written)}");
         foreach (var note in spec.Notes.Select(One).Where(n => n.Length > 0)) Key("note", note);
         if (spec.PartMl != Amount.UsualPartMl) Key("part", Text.Number(spec.PartMl) + " ml");
         if (keys.Length > 0 && spec.Lines.Count > 0) text.Append('\n');

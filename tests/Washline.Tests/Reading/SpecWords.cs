@@ -15,6 +15,7 @@ public static class SpecWords
             $"glass [{spec.Glass}]",
             $"garnish [{string.Join("][", spec.Garnish)}]",
             $"credit {spec.Credit}",
+            $"made [{string.Join("][", spec.OwnRecipes.Select(r => $"{r.Name}: {r.Written} ({string.Join(", ", r.Lines.Select(Of))})"))}]",
             $"notes [{string.Join("][", spec.Notes)}]",
             string.Create(CultureInfo.InvariantCulture, $"part {spec.PartMl:R}"),
         ]);

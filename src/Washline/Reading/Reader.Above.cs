@@ -1,0 +1,125 @@
+namespace Washline.Reading;
+
+/// <content>What stands above the ingredients: the drink's name, its credit, and talk.</content>
+internal sealed partial class Reader
+{
+    private const int MostAbove = 14;
+
+    // The line that names the drink being read; 0 when none was found.
+    private int titleAt;
+
+    // Which of the lines from here to the first ingredient names the drink.
+    private void LookForTitle()
+    {
+        var above = new List<SourceLine>();
+        var found = false;
+        for (var i = at; i < lines.Count && above.Count < MostAbove && !found; i++)
+        {
+            if (lines[i].IsBlank || lines[i].Is is not null) continue;
+            if (Rule().IsMatch(lines[i].Text)) break;
+            found = StartsIngredients(lines[i]);
+            if (KeyLine.Of(lines[i].Text) is { Key: Key.Title })
+            {
+                titleAt = 0;
+                return;
+            }
+
+            if (!found) above.Add(lines[i]);
+        }
+
+        var candidates = above.Where(l => KeyLine.Of(l.Text) is not { Key: not null } && !By().IsMatch(l.Text)).ToList();
+        titleAt = candidates.Count == 0 ? 0 : !found ? candidates[0].Number : Best(candidates).Number;
+    }
+
+    // The likeliest name; of equals the one nearest to the ingredients. Where all is talk, the line that says what the drink is called.
+    private static SourceLine Best(List<SourceLine> candidates)
+    {
+        var best = candidates.Select((line, i) => (Line: line, Score: TitleText.Likeness(line) + (i == candidates.Count - 1 && candidates.Count > 1 ? 0.5 : 0))).OrderByDescending(c => c.Score).ToList();
+        if (best[0].Score >= 0) return best[0].Line;
+        return candidates.FindLast(c => TalkText.Name(c.Text) is not null) ?? candidates[0];
+    }
+
+    // The title, when this is the line it stands on.
+    private ReadAs? TitleHere(SourceLine line, IngredientLine? ingredient)
+    {
+        if (!spec.IsBare || line.Number != titleAt && (titleAt > 0 || ingredient is not null && Sure(line, ingredient) || StartsIngredients(line) && line.Stretch is null)) return null;
+        if (line.Stretch is not null && ingredient?.Line?.Kind is not null) return null;
+        if (KeyLine.Of(line.Text) is { Key: Key.Ingredients }) return null;
+        return Titled(line);
+    }
+
+    private ReadAs Titled(SourceLine line)
+    {
+        var bare = TitleText.Bare(line.Text);
+        var talk = TitleText.Likeness(line) < 0 ? TalkText.Name(line.Text) : null;
+        spec.TitleLine = line;
+        if (talk is { } name)
+        {
+            spec.Title = TitleText.Bare(line.Text[name.From..name.To]);
+            if (TitleText.Credited(spec.Title + line.Text[name.To..].TrimEnd(' ', ':', '.', '!')) is { } told && told.Title == spec.Title) Credit(told.Maker, told.Where);
+        }
+        else if (TitleText.Credited(bare) is { } credited)
+        {
+            spec.Title = credited.Title;
+            Credit(credited.Maker, credited.Where);
+        }
+        else
+        {
+            spec.Title = bare.Length > 0 ? bare : line.Text.Trim();
+        }
+
+        return ReadAs.Title;
+    }
+
+    private ReadAs Credited(SourceLine line, string who)
+    {
+        if (TitleText.Credited("Drink by " + who) is { } both && both.Where.Length > 0) Credit(both.Maker, both.Where);
+        else return Value(line, Key.Maker, who, line.Text);
+        return ReadAs.Credit;
+    }
+
+    private void Credit(string maker, string where) =>
+        spec.Credit = spec.Credit with { Maker = maker.Length > 0 ? maker : spec.Credit.Maker, Where = where.Length > 0 ? where : spec.Credit.Where };
+
+    // Whether the line stands between the beginning of a spec and its first ingredient.
+    private bool TitleAbove(SourceLine line) => !spec.HasIngredientLines && titleAt > 0 && line.Number != titleAt && line.Stretch is null && !MethodText.Starts(Bulletless(line.Text)) && !By().IsMatch(line.Text)
+        && GarnishText.Of(Bulletless(line.Text)) is null && !StartsIngredients(line) && EachText.Over(line.Text, BulletEnd(line.Text)) is null && (spec.IsBare || TalkText.IsChat(line.Text) || TalkText.IsSentence(line.Text) || TalkText.IsFact(line.Text));
+
+    // Talk before the name is set aside; a sentence under the name says something about the drink.
+    private ReadAs Above(SourceLine line)
+    {
+        if (spec.IsBare) return ReadAs.Talk;
+        if (TalkText.IsChat(line.Text)) return ReadAs.Talk;
+        spec.Notes.Add(Bulletless(line.Text));
+        return ReadAs.Note;
+    }
+
+    // A name with ingredients of its own below it starts the next spec.
+    private bool StartsSpec(SourceLine line)
+    {
+        if (!spec.HasIngredientLines || line.Stretch is not null || line.Is is not null || !(afterBlank || line.IsHeading) || line.Text.Trim().Length > LongestTitle) return false;
+        if (StartsIngredients(line) || KeyLine.Of(line.Text) is { Key: not null } || MethodText.Starts(Bulletless(line.Text))) return false;
+        if (ownRecipes.Heading(line, BulletEnd(line.Text), spec.Lines) is not null) return false;
+        if (!line.IsHeading && TitleText.Likeness(line) < 0 && TalkText.Name(line.Text) is null) return false;
+        for (int i = at + 1, seen = 0; i < lines.Count && seen < 4; i++)
+        {
+            if (lines[i].IsBlank || lines[i].Is is not null) continue;
+            if (StartsIngredients(lines[i])) return true;
+            if (Rule().IsMatch(lines[i].Text) || MethodText.Starts(Bulletless(lines[i].Text))) return false;
+            if (KeyLine.Of(lines[i].Text) is { Key: Key.Method or Key.Note or Key.Garnish }) return false;
+            seen++;
+        }
+
+        return false;
+    }
+
+    // Whether ingredients begin on that line, as far as it says so itself.
+    private bool StartsIngredients(SourceLine line)
+    {
+        if (line.Is is ReadAs.Heading) return true;
+        if (line.Is is not null || line.IsBlank || line.Text.Length > SourceLine.Longest) return false;
+        if (KeyLine.Of(line.Text) is { } key && key.Key is { } known) return known == Key.Ingredients;
+        var from = BulletEnd(line.Text);
+        return Ingredient(line) is { } found && Sure(line, found) || EachText.Over(line.Text, from) is not null || runOn.Split(line, from) is not null || each.Read(line, from) is not null;
+    }
+}

@@ -1,0 +1,100 @@
+using System.Text.RegularExpressions;
+
+namespace Washline.Reading;
+
+/// <summary>A line that holds more than one ingredient: <c>2 oz rum, ¾ lime juice, ¾ simple; shake, coupe</c>.</summary>
+internal sealed partial class RunOnText(IngredientText ingredients)
+{
+    private const int Most = 40;
+
+    /// <summary>The line in stretches, one for every ingredient, and for the words before and behind them.</summary>
+    /// <returns>Nothing when it is not several ingredients.</returns>
+    public List<SourceLine>? Split(SourceLine line, int at)
+    {
+        if (line.Stretch is not null || line.Places is not null || line.Text.Length > SourceLine.Longest) return null;
+        var masked = BracketText.Of(line.Text, at).Masked;
+        var start = Named().Match(masked, at) is { Success: true } named && named.Length < 50 ? at + named.Length : at;
+        if (!masked.AsSpan(start).ContainsAnyInRange('0', '9') && NumberAhead().Count(masked) < 2) return null;
+        return ByMarks(line, masked, at, start) ?? ByAmounts(line, masked, at, start);
+    }
+
+    // Parted by commas and the like: every part that reads as an ingredient stands alone, the others belong to the one before.
+    private List<SourceLine>? ByMarks(SourceLine line, string masked, int at, int start)
+    {
+        var cuts = Marks().Matches(masked, start).Select(m => m.Index + m.Length).Prepend(start).Append(masked.Length).ToList();
+        if (cuts.Count is < 3 or > Most) return null;
+        var tail = Tail(masked, start);
+        var starts = new List<int>();
+        for (var i = 0; i + 1 < cuts.Count && cuts[i] < tail; i++)
+        {
+            if (Reads(line, cuts[i], Math.Min(cuts[i + 1], tail))) starts.Add(cuts[i]);
+            else if (starts.Count == 0 && i > 0) return null;
+        }
+
+        if (starts.Count < 2 || Or().IsMatch(masked[starts[0]..tail])) return null;
+        return Stretches(line, starts[0] == start || start == at ? at : start, start, starts, tail);
+    }
+
+    // Without marks: an amount with a unit begins the next ingredient.
+    private List<SourceLine>? ByAmounts(SourceLine line, string masked, int at, int start)
+    {
+        var starts = new List<int>();
+        var tail = masked.Length;
+        for (var i = start; i < masked.Length && starts.Count < Most; i++)
+        {
+            if (i > start && masked[i - 1] is not (' ' or ',' or ';' or '/' or '+' or '(')) continue;
+            if (!(char.IsNumber(masked[i]) || i + 1 < masked.Length && masked[i] == '.' && char.IsAsciiDigit(masked[i + 1]) || Spoken().IsMatch(masked, i))) continue;
+            if (AmountText.Leading(masked, i) is not { Unit: { } unit } amount || unit.Kind is Drinks.UnitKind.TopUp or Drinks.UnitKind.Unsaid || amount.Unit.Name == "float") continue;
+            starts.Add(i);
+            i = amount.End;
+        }
+
+        if (starts.Count < 2) return null;
+        tail = Tail(masked, starts[^1]);
+        var read = Enumerable.Range(0, starts.Count).Count(i => Reads(line, starts[i], i + 1 < starts.Count ? starts[i + 1] : tail));
+        return read == starts.Count || read >= 3 && read >= starts.Count - 1 ? Stretches(line, at, start, starts, tail) : null;
+    }
+
+    private static List<SourceLine> Stretches(SourceLine line, int at, int start, List<int> starts, int tail)
+    {
+        var stretches = new List<SourceLine>();
+        void Add(int from, int to)
+        {
+            if (line.Text[from..to].Any(c => c is not (' ' or ',' or ';' or '.' or ':' or '/' or '+' or '&' or '|' or '·' or '•')) || stretches.Count == 0) stretches.Add(line.Of(from, to));
+            else stretches[^1] = line.Of(stretches[^1].Stretch!.Value.From, to);
+        }
+
+        if (starts[0] > at) Add(0, starts[0]);
+        for (var i = 0; i < starts.Count; i++) Add(i == 0 && starts[0] == at ? 0 : starts[i], i + 1 < starts.Count ? starts[i + 1] : tail);
+        if (tail < line.Text.Length) Add(tail, line.Text.Length);
+        return stretches;
+    }
+
+    // Whether the stretch is one ingredient of a known kind with an amount.
+    private bool Reads(SourceLine line, int from, int to)
+    {
+        var stretch = line.Of(from, to);
+        return ingredients.Read(stretch, from) is { Line.Kind: not null } read && !read.Problems.Any(p => p.What.Contains("second amount", StringComparison.Ordinal));
+    }
+
+    // Where the ingredients end and the method begins.
+    private static int Tail(string masked, int from) => Method().Match(masked, from) is { Success: true } tail ? tail.Index + tail.Groups["gap"].Length : masked.Length;
+
+    [GeneratedRegex(@"\G[^:\d]{2,48}:\s+(?=\S)")]
+    private static partial Regex Named();
+
+    [GeneratedRegex(@"(?:,(?!\d)|;|\s[/+&|·•]\s|\s(?:and|plus|with)\s|\.\s+(?=\d))\s*", RegexOptions.IgnoreCase)]
+    private static partial Regex Marks();
+
+    [GeneratedRegex(@"\b(?:one|two|three|four|half|quarter|dash|dashes|equal)\b", RegexOptions.IgnoreCase)]
+    private static partial Regex NumberAhead();
+
+    [GeneratedRegex(@"\G(?:one|two|three|four|five|six|half|quarter|a\s+(?:half|quarter|dash|barspoon|splash|pinch|couple|few|handful|tea)|dash|pinch|splash|barspoon|an\s+ounce)\b", RegexOptions.IgnoreCase)]
+    private static partial Regex Spoken();
+
+    [GeneratedRegex(@"\sor\s+(?:\d|[½¼¾⅓⅔]|one|two|half)", RegexOptions.IgnoreCase)]
+    private static partial Regex Or();
+
+    [GeneratedRegex(@"(?<gap>[.;,:]?\s*(?:[–—-]\s+)?)(?<![\p{L}\d])(?:(?:then|and|all|hard|dry|reverse|double|everything|the whole lot)\s+)*(?:shak(?:e|en)|stir(?:red)?|strain(?:ed)?|build|built|swizzled?|blend(?:ed)?(?!\s+(?:scotch|whisk))|muddle|serve[ds]?|garnish(?:ed)?|over\s+(?:crushed\s+|pebble\s+|fresh\s+|a\s+(?:large|big)\s+)?(?:ice|rocks|cube)|with\s+(?:crushed\s+|lots\s+of\s+)?ice|on\s+the\s+rocks|in(?:to)?\s+an?\s|throw[n]?)\b", RegexOptions.IgnoreCase)]
+    private static partial Regex Method();
+}
