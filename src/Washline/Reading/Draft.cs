@@ -1,4 +1,5 @@
 using Washline.Drinks;
+using Washline.Reading.Menu;
 
 namespace Washline.Reading;
 
@@ -20,5 +21,12 @@ public sealed record Draft(IReadOnlyList<Spec> Specs, IReadOnlyList<Problem> Pro
     public static Draft Read(string text, Kinds kinds) => new Reader(kinds).Read(SourceLine.Split(text));
 
     /// <summary>Reads specs from a text in whatever form it arrives.</summary>
-    public static Draft TakeIn(string text, Kinds kinds, TextForm? form = null) => Read(text, kinds);
+    /// <param name="text">The text.</param>
+    /// <param name="kinds">The catalogue, with what the household has placed in it.</param>
+    /// <param name="form">Its form, where a person has said it; else the text is looked at.</param>
+    public static Draft TakeIn(string text, Kinds kinds, TextForm? form = null) => (form ?? TextForms.Of(text, kinds)) switch
+    {
+        TextForm.MenuLine => MenuText.Read(text, kinds),
+        var other => Read(text, kinds) with { Form = other },
+    };
 }

@@ -21,10 +21,14 @@ internal static partial class GarnishText
     /// <summary>Whether the words name what is only ever laid on or hung over a glass: a twist, a wheel, a sprig.</summary>
     public static bool IsGarnish(string words) => Laid().IsMatch(words);
 
+    /// <summary>The garnish that begins a loose remark: <c>lemon twist on top if you have one</c>; nothing when none does.</summary>
+    public static string? Led(string words) => Leads().Match(words) is { Success: true } led ? led.Groups[1].Value.Trim() : null;
+
     /// <summary>The garnish that a method names: what follows <c>garnish with</c>, or a twist that is expressed, or one that stands alone at the end.</summary>
     public static List<string> In(string method)
     {
         if (Within().Match(method) is { Success: true } garnish) return Split(garnish.Groups[1].Value);
+        if (Behind().Match(method) is { Success: true } behind) return [behind.Groups[1].Value.Trim()];
         if (Expressed().Match(method) is { Success: true } expressed) return [expressed.Groups[1].Value.Trim()];
         return Last().Match(method) is { Success: true } last ? [last.Groups[1].Value.Trim()] : [];
     }
@@ -42,8 +46,14 @@ internal static partial class GarnishText
     [GeneratedRegex(@"\b" + Laying + @"(?:\s+(?:on|in|over|if|and)\b.*|\s*\(.*\))?[.!]?$", RegexOptions.IgnoreCase)]
     private static partial Regex Laid();
 
-    [GeneratedRegex(@"\b(?:garnish(?:ed)?|decorate|finish(?:ed)?)\s+(?:it\s+|each\s+|the\s+(?:drink|glass|top)\s+)?(?:with|of)\s+([^.;!]+)", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\b(?:(?:garnish(?:ed)?|decorate|finish(?:ed)?)\s+(?:it\s+|each\s+|the\s+(?:drink|glass|top)\s+)?(?:with|of)|garnish(?:\s*[:–-]|(?=\s+(?:an?|two|three)\s)))\s+([^.;!]+)", RegexOptions.IgnoreCase)]
     private static partial Regex Within();
+
+    [GeneratedRegex(@"(?:^|[.,;!]\s*|\band\s+)([^.,;!]{3,60}?)\s+(?:to|for|as(?:\s+a)?)\s+garnish\b", RegexOptions.IgnoreCase)]
+    private static partial Regex Behind();
+
+    [GeneratedRegex(@"^\W*((?:(?:an?|one|two|three|some|fresh)\s+)?(?:[\p{L}-]+\s+){1,3}?" + Laying + @")(?:\s+(?:on|in|over|if|across|alongside|floating|hung)\b.*|\s*,\s*(?:straws?|pick|napkin|\p{L}+\s+straws?))?[.!]*$", RegexOptions.IgnoreCase)]
+    private static partial Regex Leads();
 
     [GeneratedRegex(@"\b(?:express|twist|squeeze|spritz|drop in|add|hang|lay|perch|float|grate|dust with|crown with|top with|tuck(?:\s+in)?|with)\s+(?:the\s+oils?\s+(?:of|from)\s+)?((?:an?|one|two|three|some|the|fresh|\d+)\s+(?:[\p{L}-]+\s+){0,3}?" + Laying + @")\b", RegexOptions.IgnoreCase)]
     private static partial Regex Expressed();

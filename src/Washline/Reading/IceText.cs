@@ -22,7 +22,19 @@ internal static partial class IceText
     public static bool IsServed(string words) => OnlyServed().IsMatch(words);
 
     /// <summary>The words of a method that say on which ice the drink is served: <c>over fresh ice</c>, <c>on the rocks</c>; empty when none do.</summary>
-    public static string In(string method) => Served().Match(method) is { Success: true } served ? served.Value.Trim() : "";
+    public static string In(string method)
+    {
+        var words = "";
+        foreach (Match served in Served().Matches(method))
+        {
+            // Ice that it is stirred or shaken over stays behind, when it is strained.
+            var verbs = Verb().Matches(method[..served.Index]);
+            if (verbs.Count > 0 && verbs[^1].Value[0] is 's' or 'S' && verbs[^1].Value[1] is 'h' or 'H' or 't' or 'T' && !verbs[^1].Value.StartsWith("str", StringComparison.OrdinalIgnoreCase)) continue;
+            if (words.Length == 0 || Large().IsMatch(served.Value) || Crushed().IsMatch(served.Value)) words = served.Value.Trim();
+        }
+
+        return words;
+    }
 
     /// <summary>The ice when nothing is written: what a glass of that name is usually filled with.</summary>
     public static ServedIce Usual(string glass, Technique technique) =>
@@ -34,6 +46,9 @@ internal static partial class IceText
 
     [GeneratedRegex(@"^\W*(?:served?\s+)?(?:straight\s+up|up|neat|on\s+the\s+rocks|down|(?:over|on)\s+(?:(?:a|one|some|lots\s+of|plenty\s+of|fresh|crushed|pebble|cubed|large|big|clear|single)\s+)*(?:ice|rocks?|cubes?))[.!]?$", RegexOptions.IgnoreCase)]
     private static partial Regex OnlyServed();
+
+    [GeneratedRegex(@"\b(?:shak\w*|stir\w*|strain\w*|pour\w*|serv\w*|build|built|fill\w*|swizzl\w*|top\w*)\b", RegexOptions.IgnoreCase)]
+    private static partial Regex Verb();
 
     [GeneratedRegex(@"^(?:(?:some|more|fresh|crushed|pebbled?|nugget|cracked|shaved|cubed|large|big)\s+)*ice(?:\s+cubes?)?[.!]?$", RegexOptions.IgnoreCase)]
     private static partial Regex OnlyIce();
@@ -50,6 +65,6 @@ internal static partial class IceText
     [GeneratedRegex(@"\b(?:cubes?|cubed|rocks|ice|iced)\b", RegexOptions.IgnoreCase)]
     private static partial Regex Cubes();
 
-    [GeneratedRegex(@"\b(?:over|on|onto|into\s+a\s+glass\s+of)\s+(?:(?:a|an|the|some|more|fresh|new|clean|one|single|large|big|clear|crushed|pebble|nugget|cracked|shaved|cubed)\s+){0,4}(?:ice(?:\s+cubes?)?|cubes?|rocks?|block)\b|\b(?:fill|top|heap|pack)\w*\s+(?:\w+\s+){0,3}?with\s+(?:crushed|pebble|nugget)\s+ice\b|\b(?:straight\s+up|serve(?:d)?\s+(?:straight\s+)?(?:up|neat))\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\b(?:over|on|onto|into\s+a\s+glass\s+of)\s+(?:(?:a|an|the|some|more|fresh|new|clean|one|single|large|big|clear|crushed|pebble|nugget|cracked|shaved|cubed)\s+){0,4}(?:ice(?:\s+cubes?)?|cubes?|rocks?|block)\b|\b(?:fill|top|heap|pack)\w*\s+(?:\w+\s+){0,3}?with\s+(?:crushed|pebble|nugget)\s+ice\b|\b(?:one|a|single)\s+(?:large|big|clear|king)\s+(?:ice\s+|clear\s+)?(?:cube|rock|block)\b|\b(?:straight\s+up|serve(?:d)?\s+(?:straight\s+)?(?:up|neat))\b", RegexOptions.IgnoreCase)]
     private static partial Regex Served();
 }

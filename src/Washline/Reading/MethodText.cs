@@ -29,7 +29,7 @@ internal static partial class MethodText
             : Shake().Match(iced) is { Success: true } shake ? (Technique.Shake, shake.Index)
             : NoIce().IsMatch(iced) ? (Technique.NoIce, 0)
             : Swizzle().Match(iced) is { Success: true } swizzle ? (Technique.Swizzle, swizzle.Index)
-            : Build().Match(iced) is { Success: true } build ? (Technique.Build, build.Index)
+            : Build().Match(iced) is { Success: true } build && !(build.Value.StartsWith("pour", StringComparison.OrdinalIgnoreCase) && Stir().IsMatch(iced[..build.Index])) ? (Technique.Build, build.Index)
             : Stir().Match(iced) is { Success: true } stir ? (Technique.Stir, stir.Index)
             : dryOnly ? (Technique.NoIce, 0)
             : (Usual(lines), 0);
@@ -59,7 +59,7 @@ internal static partial class MethodText
     private static double Number(string text) =>
         text is "a" or "one" or "A" or "One" ? 1 : double.Parse(text.Replace(',', '.'), CultureInfo.InvariantCulture);
 
-    [GeneratedRegex(@"^\s*(?:(?:dry|hard|double|fine|gently|briefly|lightly|quickly|then|and)[\s,-]+)*(?:shak(?:e|en|ing)|stir(?:red|ring)?|build|built|swizzl(?:e|ed)|blend(?:ed)?|throw|thrown|roll|rolled|muddle|strain(?:ed)?|combine|add|pour|put|place|mix|serve|served|fill|chill|rinse\s+(?:a|an|the|your)|whip|flash|freeze|discard|express|top\s+with\s+(?:\w+\s+)?ice|double-strain|fine-strain|in\s+a|into\s+a|churn|float|dump|tip|give|whizz|blitz|lengthen|finish|garnish(?:ed)?|squeeze|press|warm|heat|stretch|grate|drop|tear|clap|slap|rub|wet|rim|crush|smash|soak|let|allow|all\s+in|everything\s+in|over\s+\w*\s*ice|up\b|on\s+the\s+rocks|top\s+(?:it\s+)?(?:up|off))\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^\s*(?:(?:dry|hard|double|fine|gently|briefly|lightly|quickly|then|and)[\s,-]+)*(?:shak(?:e|en|ing)|stir(?:red|ring)?|build|built|swizzl(?:e|ed)|blend(?:ed)?(?!\s+(?:scotch|whisk|malt|rum))|throw|thrown|roll|rolled|muddle|strain(?:ed)?|combine|add|pour|put|place|mix|serve|served|fill|chill|rinse\s+(?:a|an|the|your)|whip|flash|freeze|discard|express|top\s+with\s+(?:\w+\s+)?ice|double-strain|fine-strain|in\s+a|into\s+a|churn|float|dump|tip|give\s+(?:it|everything|all|the|a)|whizz|blitz|lengthen|finish|garnish(?:ed)?|squeeze|press|warm|heat|stretch|grate|drop\s+(?:in|the|a|it)|tear|clap|slap|rub|wet|rim|crush|smash|soak|(?:let|allow)\s+(?:it|the|stand|sit|to)|all\s+in|everything\s+in|over\s+\w*\s*ice|up\b|on\s+the\s+rocks|top\s+(?:it\s+)?(?:up|off))\b", RegexOptions.IgnoreCase)]
     private static partial Regex Verb();
 
     [GeneratedRegex(@"\b(?:shak(?:e|en|ing)|stir(?:red|ring)?|(?:double[\s-]|fine[\s-]|single[\s-])?strain(?:ed|ing)?|swizzl\w*|muddl\w*|blend(?:er)?|build|built|over\s+(?:crushed\s+|fresh\s+|pebble\s+)?ice|on\s+the\s+rocks|into\s+an?\s+\w+|garnish\w*|pour|express)\b", RegexOptions.IgnoreCase)]
@@ -68,13 +68,13 @@ internal static partial class MethodText
     [GeneratedRegex(@"\b(?:dry|reverse\s+dry)[\s-]+shak\w*(?:\s+(?:for\s+)?[0-9.,]+\s*(?:s|secs?|seconds?)\b)?|\bshak\w*\s+(?:dry|without\s+(?:any\s+)?ice|\(?no\s+ice\)?)(?:\s+(?:for\s+)?[0-9.,]+\s*(?:s|secs?|seconds?)\b)?", RegexOptions.IgnoreCase)]
     private static partial Regex Dry();
 
-    [GeneratedRegex(@"\bblend(?:e[dr])?\b|\bfrozen\b|\bflash[\s-]blend", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\bblend(?:e[dr])?\b(?!\s+(?:scotch|whisk|malt))|\bblitz\w*\b|\bfrozen\b|\bflash[\s-]blend", RegexOptions.IgnoreCase)]
     private static partial Regex Blend();
 
     [GeneratedRegex(@"\bshak(?:e|en|es|ing)\b|\bwhip[\s-]shake\b", RegexOptions.IgnoreCase)]
     private static partial Regex Shake();
 
-    [GeneratedRegex(@"\b(?:no|without(?:\s+any)?)\s+ice\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\b(?:no|without(?:\s+any)?)\s+ice\b|^\s*hot\s*$|\bserved?\s+(?:piping\s+)?hot\b", RegexOptions.IgnoreCase)]
     private static partial Regex NoIce();
 
     [GeneratedRegex(@"\bswizzl\w*|\bchurn\w*", RegexOptions.IgnoreCase)]

@@ -31,10 +31,15 @@ internal sealed partial class Reader
         titleAt = candidates.Count == 0 ? 0 : !found ? candidates[0].Number : Best(candidates).Number;
     }
 
-    // The likeliest name; of equals the one nearest to the ingredients. Where all is talk, the line that says what the drink is called.
+    // The likeliest name; of equals the first of the last paragraph. Where all is talk, the line that says what the drink is called.
     private static SourceLine Best(List<SourceLine> candidates)
     {
-        var best = candidates.Select((line, i) => (Line: line, Score: TitleText.Likeness(line) + (i == candidates.Count - 1 && candidates.Count > 1 ? 0.5 : 0))).OrderByDescending(c => c.Score).ToList();
+        var paragraph = 0;
+        var best = candidates.Select((line, i) =>
+        {
+            if (i > 0 && line.Number > candidates[i - 1].Number + 1) paragraph++;
+            return (Line: line, Score: TitleText.Likeness(line) + 0.01 * paragraph);
+        }).OrderByDescending(c => c.Score).ToList();
         if (best[0].Score >= 0) return best[0].Line;
         return candidates.FindLast(c => TalkText.Name(c.Text) is not null) ?? candidates[0];
     }
@@ -62,6 +67,12 @@ internal sealed partial class Reader
         {
             spec.Title = credited.Title;
             Credit(credited.Maker, credited.Where);
+        }
+        else if (bare.IndexOf(" (", StringComparison.Ordinal) is > 0 and var bracket && bare.EndsWith(')') && TalkText.IsFact(bare[(bracket + 2)..]))
+        {
+            // `Station Punch (serves six)`
+            spec.Title = bare[..bracket].TrimEnd();
+            spec.Notes.Add(bare[(bracket + 2)..^1]);
         }
         else
         {

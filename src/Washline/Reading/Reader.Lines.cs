@@ -121,6 +121,7 @@ internal sealed partial class Reader
         var name = words.Split(',', '(')[0].Trim();
         var match = words.Length <= LongestTitle && wordCount <= 6 && !words.EndsWith('.') ? kinds.Find(name) : new KindMatch(null, "", []);
         if (match.Kind is { } kind && (match.Left.Length == 0 || !TalkText.IsChat(words))) return WithoutAmount(line, from, words, name, kind);
+        if (spec.HasIngredientLines && GarnishText.Led(words) is { } led) return Value(line, Key.Garnish, led, words);
         if (spec.HasIngredientLines && MethodText.Holds(words)) return Value(line, Key.Method, words, words);
         if (TalkText.IsChat(words))
         {

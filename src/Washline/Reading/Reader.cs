@@ -93,6 +93,14 @@ internal sealed partial class Reader
             return ReadAs.Made;
         }
 
+        if (EachText.Over(text, BulletEnd(text)) is { } shared && !spec.IsBare)
+        {
+            if (EachText.IsEqualParts(words) && spec.Lines.Any(l => l.Amount.Unit.Kind == UnitKind.Unsaid)) spec.MakeEqual();
+            else spec.Shared = shared;
+            spec.HasIngredientLines |= spec.Lines.Count > 0;
+            return ReadAs.Heading;
+        }
+
         var ingredient = Ingredient(line);
         if (KeyLine.Of(text) is { } key && !(key.Key is null && (ingredient is not null || spec.IsBare && KeyLine.Near(key.Name) is null)))
         {
@@ -120,20 +128,13 @@ internal sealed partial class Reader
         }
 
         if (ingredient is null && TitleAbove(line)) return Above(line);
-        if (EachText.Over(text, BulletEnd(text)) is { } shared)
-        {
-            if (EachText.IsEqualParts(words) && spec.Lines.Any(l => l.Amount.Unit.Kind == UnitKind.Unsaid)) spec.MakeEqual();
-            else spec.Shared = shared;
-            return ReadAs.Heading;
-        }
-
         if (each.Read(line, BulletEnd(text)) is { } several) return Several(line, several);
         if (GarnishText.Only(words) is { } only && (ingredient is null || ingredient.Line?.Kind is null || GarnishText.IsMarked(words))) return Value(line, Key.Garnish, only, text);
         if (ingredient is not null && !IsMethod(line, ingredient)) return Kept(line, ingredient);
         if (GarnishText.Of(words) is { } garnish) return Value(line, Key.Garnish, garnish, text);
         if (spec.HasIngredientLines && GlassText.Only(words)) return Value(line, Key.Glass, GlassText.In(words), text);
         if (MethodText.Starts(words) || ingredient is not null) return Value(line, Key.Method, words, text);
-        if (!spec.HasIngredientLines && By().Match(text) is { Success: true } by) return Credited(line, by.Groups[1].Value.Trim());
+        if ((spec.HasIngredientLines ? CreatedBy() : By()).Match(text) is { Success: true } by) return Credited(line, by.Groups[1].Value.Trim());
         return Unplaced(line);
     }
 
@@ -172,7 +173,7 @@ internal sealed partial class Reader
     {
         var words = Bulletless(line.Text);
         var bare = found.Amount.Start == found.Amount.NumberEnd && !char.IsDigit(line.Text[found.Amount.Start]);
-        if (found.Amount.Start > BulletEnd(line.Text)) return MethodText.Starts(words);
+        if (found.Amount.Start > BulletEnd(line.Text)) return MethodText.Starts(words) && (found.Line is not { Kind: not null } named || kinds.Find(named.Ingredient).Left.Length > 0);
         if (found.Line is not { } made || !bare) return false;
         if (made.Kind is null && IceText.IsIce(made.Ingredient)) return true;
         if (TalkText.Words(made.Ingredient) > 2 && Placed().IsMatch(made.Ingredient)) return true;
@@ -229,6 +230,9 @@ internal sealed partial class Reader
 
     [GeneratedRegex(@"^\s*(?:>\s*)?(?:(?:[-*•◦▪·–—+□☐✓]\s*(?:\[[ xX]?\]\s*)?)(?=[^*\s])|\[[ xX]?\]\s*|\(?\d{1,2}[.)]\s+(?=\S))?\s*")]
     private static partial Regex Bullet();
+
+    [GeneratedRegex(@"^\W*(?:(?:this\s+)?(?:drink|recipe|spec)\s+(?:is\s+)?|credit:?\s+|originally\s+)*(?:created|made|invented|devised|developed|written|dreamt\s+up|by)\s*(?:\bby)?\s+(?=\p{Lu})(.+)$")]
+    private static partial Regex CreatedBy();
 
     [GeneratedRegex(@"\b(?:over|onto|on\s+top|back\s+of|into|gently|carefully|surface|until)\b", RegexOptions.IgnoreCase)]
     private static partial Regex Placed();

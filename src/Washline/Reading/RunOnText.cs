@@ -28,11 +28,12 @@ internal sealed partial class RunOnText(IngredientText ingredients)
         for (var i = 0; i + 1 < cuts.Count && cuts[i] < tail; i++)
         {
             if (Reads(line, cuts[i], Math.Min(cuts[i + 1], tail))) starts.Add(cuts[i]);
+            else if (starts.Count == 0 && i == 0 && Within(line, masked, cuts[i], Math.Min(cuts[i + 1], tail)) is { } inside) starts.Add(inside);
             else if (starts.Count == 0 && i > 0) return null;
         }
 
         if (starts.Count < 2 || Or().IsMatch(masked[starts[0]..tail])) return null;
-        return Stretches(line, starts[0] == start || start == at ? at : start, start, starts, tail);
+        return Stretches(line, at, starts, tail);
     }
 
     // Without marks: an amount with a unit begins the next ingredient.
@@ -52,10 +53,10 @@ internal sealed partial class RunOnText(IngredientText ingredients)
         if (starts.Count < 2) return null;
         tail = Tail(masked, starts[^1]);
         var read = Enumerable.Range(0, starts.Count).Count(i => Reads(line, starts[i], i + 1 < starts.Count ? starts[i + 1] : tail));
-        return read == starts.Count || read >= 3 && read >= starts.Count - 1 ? Stretches(line, at, start, starts, tail) : null;
+        return read == starts.Count || read >= 3 && read >= starts.Count - 1 ? Stretches(line, at, starts, tail) : null;
     }
 
-    private static List<SourceLine> Stretches(SourceLine line, int at, int start, List<int> starts, int tail)
+    private static List<SourceLine> Stretches(SourceLine line, int at, List<int> starts, int tail)
     {
         var stretches = new List<SourceLine>();
         void Add(int from, int to)
@@ -68,6 +69,17 @@ internal sealed partial class RunOnText(IngredientText ingredients)
         for (var i = 0; i < starts.Count; i++) Add(i == 0 && starts[0] == at ? 0 : starts[i], i + 1 < starts.Count ? starts[i + 1] : tail);
         if (tail < line.Text.Length) Add(tail, line.Text.Length);
         return stretches;
+    }
+
+    // `Take 45 ml of gin`: words before the first amount.
+    private int? Within(SourceLine line, string masked, int from, int to)
+    {
+        for (var i = from + 1; i < to; i++)
+        {
+            if (masked[i - 1] == ' ' && (char.IsNumber(masked[i]) || Spoken().IsMatch(masked, i)) && Reads(line, i, to)) return i;
+        }
+
+        return null;
     }
 
     // Whether the stretch is one ingredient of a known kind with an amount.

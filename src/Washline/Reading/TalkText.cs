@@ -6,7 +6,7 @@ namespace Washline.Reading;
 internal static partial class TalkText
 {
     /// <summary>Whether the words are talk between people rather than part of a recipe.</summary>
-    public static bool IsChat(string text) => Greeting().IsMatch(text) || Person().IsMatch(text) || Address().IsMatch(text) || text.AsSpan().Trim().EndsWith("?") || Words(text) > 3 && text.AsSpan().Trim().EndsWith("!")
+    public static bool IsChat(string text) => Greeting().IsMatch(text) || Person().IsMatch(text) || Address().IsMatch(text) || Pointing().IsMatch(text) || text.AsSpan().Trim().EndsWith("?") || Words(text) > 3 && text.AsSpan().Trim().EndsWith("!")
         || !text.Any(char.IsLetterOrDigit);
 
     /// <summary>Whether the words are a sentence.</summary>
@@ -40,6 +40,9 @@ internal static partial class TalkText
 
     [GeneratedRegex(@"(?<![\p{L}'’])(?:i|i'm|i’m|i've|i’ve|i'd|i’d|i'll|i’ll|you|you're|you’re|you'll|you’ll|your|yours|we|we're|we’re|us|our|me|my|mine|let's|let’s|don't|don’t|he|she|they|them|his|her|guests?|friends?|everybody|anyone|folks|tonight|yesterday|posted|subscribe|comments?|replies|likes?|follow|cookies?|newsletter|advert\w*|sponsored|photo|recipe|here's|here’s)(?![\p{L}])", RegexOptions.IgnoreCase)]
     private static partial Regex Person();
+
+    [GeneratedRegex(@"^\W*(?:it's|it’s|its|that's|that’s|this one|this one's|this is|this)\b.*\b(?:called|named|the|an?|one|from)\b", RegexOptions.IgnoreCase)]
+    private static partial Regex Pointing();
 
     [GeneratedRegex(@"https?://|www\.|(?<!\w)[@#]\w+", RegexOptions.IgnoreCase)]
     private static partial Regex Address();

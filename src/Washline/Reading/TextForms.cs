@@ -1,8 +1,58 @@
+using System.Text.RegularExpressions;
+using Washline.Drinks;
+using Washline.Reading.Menu;
+
 namespace Washline.Reading;
 
-/// <summary>Which form a text has.</summary>
-public static class TextForms
+/// <summary>The form of a text, by its look.</summary>
+public static partial class TextForms
 {
-    /// <summary>The form that a text looks like.</summary>
-    public static TextForm Of(string text) => TextForm.Written;
+    private const int Looked = 20_000; // letters; what a text is shows in its beginning
+    private const int LongTalk = 90; // words; nobody writes a spec as so long a prose
+
+    /// <summary>The form that a text looks like; <see cref="TextForm.Written"/> when nothing speaks for another.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="kinds">The catalogue by which a menu line is known; the program's own when left out.</param>
+    public static TextForm Of(string text, Kinds? kinds = null)
+    {
+        var head = (text.Length <= Looked ? text : text[..Looked]).TrimStart('\uFEFF', ' ', '\t', '\r', '\n');
+        if (Data().IsMatch(head)) return TextForm.RecipeData;
+        if (head.StartsWith("WEBVTT", StringComparison.Ordinal) || Cue().IsMatch(head)) return TextForm.Captions;
+        var lines = SourceLine.Split(head).Where(l => !l.IsBlank).ToList();
+        var stamped = lines.Count(l => Stamp().IsMatch(l.Text));
+        if (stamped >= 2 && 3 * stamped >= lines.Count) return TextForm.Captions;
+        if (IsTalk(lines)) return TextForm.Spoken;
+        return MenuText.Is(lines, kinds ?? Kinds.Catalogue) ? TextForm.MenuLine : TextForm.Written;
+    }
+
+    // Talk runs on: long lines, few of which begin with an amount, and full of the words that people say to each other.
+    private static bool IsTalk(List<SourceLine> lines)
+    {
+        var words = lines.Sum(l => TalkText.Words(l.Text));
+        if (lines.Count == 0 || words < 12 || words < 6 * lines.Count) return false;
+        var listed = lines.Count(l => l.Text.Length < 80 && Listed().IsMatch(l.Text) && TalkText.Words(l.Text) <= 9);
+        if (listed >= 2 && 4 * listed >= lines.Count) return false;
+        var said = lines.Sum(l => Said().Count(l.Text));
+        if (words >= LongTalk) return said >= 3 || 20 * lines.Sum(l => Filler().Count(l.Text)) >= words;
+        return lines.Count <= 4 && said >= 2 && !lines.Any(l => l.Text.Any(char.IsAsciiDigit)) && lines.Sum(l => Filler().Count(l.Text)) >= 2;
+    }
+
+    [GeneratedRegex(@"^(?:\{\s*""|\[\s*[\{""\[]|<(?:!doctype|!--|html|head|body|script|div|article|section|main|p|ul|meta|\?xml)\b)|application/ld\+json", RegexOptions.IgnoreCase)]
+    private static partial Regex Data();
+
+    [GeneratedRegex(@"^\s*(?:\d{1,2}:)?\d{1,2}:\d{2}[.,]\d{1,3}\s+-->", RegexOptions.Multiline)]
+    private static partial Regex Cue();
+
+    [GeneratedRegex(@"^\s*[\[(]?\d{1,2}:\d{2}(?::\d{2})?(?:[.,]\d{1,3})?[\])]?(?:\s|$)")]
+    private static partial Regex Stamp();
+
+    [GeneratedRegex(@"^\s*(?:[-*•◦]\s*|\d{1,2}[.)]\s+)?(?:\d|[½¼¾⅓⅔⅛.]\d?|(?:an?|one|two|three|half|dash|top|juice|splash|pinch)\s)", RegexOptions.IgnoreCase)]
+    private static partial Regex Listed();
+
+    // An amount as it is said, in words or in the figures of a recogniser.
+    [GeneratedRegex(@"\b(?:an?|one|two|three|four|five|ten|fifteen|twenty|thirty|forty|sixty|half|quarters?|third|couple|few|equal|\d+)\s+(?:of\s+)?(?:an?\s+|a\s+half\s+|and\s+a\s+(?:half|quarter)\s+)?(?:ounces?|oz|mils?|ml|mils|dash(?:es)?|bar\s?spoons?|teaspoons?|parts?|drops?|centilitres?|splash|egg)\b", RegexOptions.IgnoreCase)]
+    private static partial Regex Said();
+
+    [GeneratedRegex(@"(?<![\p{L}'’])(?:so|um|uh|er|okay|ok|gonna|going to|we|you|i|i'm|we're|it's|and then|now|just|right|let's|here|that's|kind of|you know|actually|goes)(?![\p{L}])", RegexOptions.IgnoreCase)]
+    private static partial Regex Filler();
 }

@@ -8,7 +8,7 @@ internal static partial class TitleText
     private const int Longest = 80;
 
     /// <summary>The name without the marks that notes put around a heading.</summary>
-    public static string Bare(string text) => Blanks().Replace(Numbered().Replace(text.Trim().TrimStart('#'), "").Trim(' ', '*', '_', '•', '~', '=', '“', '”', '"').TrimEnd(':', ' '), " ");
+    public static string Bare(string text) => Blanks().Replace(Price().Replace(Numbered().Replace(text.Trim().TrimStart('#'), ""), "").Trim(' ', '*', '_', '•', '~', '=', '“', '”', '"').TrimEnd(':', ' '), " ");
 
     /// <summary>How much a line looks like a drink's name: below 0 it does not.</summary>
     public static int Likeness(SourceLine line)
@@ -30,6 +30,7 @@ internal static partial class TitleText
     public static (string Title, string Maker, string Where)? Credited(string title)
     {
         var by = By().Match(title);
+        if (!by.Success) by = InBrackets().Match(title);
         return by.Success ? (by.Groups["title"].Value.TrimEnd(' ', ',', '-', '–', '—', '(', '|'), by.Groups["maker"].Value.Trim(' ', ')', '.', ','), by.Groups["where"].Value.Trim(' ', ')', '.', ',')) : null;
     }
 
@@ -42,8 +43,15 @@ internal static partial class TitleText
     [GeneratedRegex(@"^\s*\(?\d{1,2}[.)]\s+(?=\p{L})")]
     private static partial Regex Numbered();
 
+    // `GLASSHOUSE SWIZZLE ........ 12`, `Paper Moth  € 11,50`
+    [GeneratedRegex(@"(?:\s*[.…·_]{3,}\s*|\s+(?=[$€£])|\s{3,}|\s+[–—-]\s*(?=[$€£]))[$€£]?\s?\d{1,3}(?:[.,]\d{1,2})?\s*[$€£]?\s*$")]
+    private static partial Regex Price();
+
     [GeneratedRegex(@"\s+")]
     private static partial Regex Blanks();
+
+    [GeneratedRegex(@"^(?<title>[^()]*[^()\s])\s*\((?<maker>\p{Lu}[\p{L}.'’-]*(?:\s+\p{Lu}[\p{L}.'’-]*){1,3}),\s*(?<where>\p{Lu}[^()]{1,50}|the\s+\p{Lu}[^()]{1,50})\)$")]
+    private static partial Regex InBrackets();
 
     [GeneratedRegex(@"^(?<title>.*?[\p{L}\p{N}'’.!)])\s*(?:[,(–—|-]\s*)?\b(?:created\s+|made\s+)?by\s+(?<maker>\p{Lu}[\p{L}.'’-]*(?:\s+\p{Lu}[\p{L}.'’-]*){0,3})(?:\s*(?:,|\bat\b|\bof\b|\bfrom\b)\s*(?<where>\p{Lu}.{1,50}|the\s+\p{Lu}.{1,50}))?\s*\)?\.?$")]
     private static partial Regex By();
