@@ -18,7 +18,7 @@ internal static class AtHome
     public static Option<string?> WhatOption()
     {
         var what = new Option<string?>("--what") { Description = "What it is, when two things share the name.", HelpName = "WHAT" };
-        what.AcceptOnlyFromAmong("bottle", "house-made", "fruit", "tool", "glass", "measure");
+        what.AcceptOnlyFromAmong("bottle", "house-made", "fruit", "tool", "glass", "measure", "words");
         return what;
     }
 
@@ -66,6 +66,7 @@ internal static class AtHome
         HouseMade h => $"{h.Name}: {h.Kind.Name}, {h.Left} left",
         Fruit f => $"{f.Name}: {f.Count}, for {f.Kind.Name}",
         Glass g => FormattableString.Invariant($"{g.Name}: {g.Shape.ToString().ToLowerInvariant()}, {g.CapacityMl:0.#} mL, rim {g.RimMm:0.#} mm, depth {g.DepthMm:0.#} mm, {g.Count} of them"),
+        PlacedWords w => $"{w.Words}: {w.Kind.Name}",
         Measure m => FormattableString.Invariant($"{m.Name}: marks every {m.Step:0.###} {m.Unit}, by eye {m.EyeStep:0.###} {m.Unit}, up to {m.Largest:0.###} {m.Unit}"),
         _ => Things.Name(thing),
     };

@@ -13,6 +13,7 @@ public static class BarCommand
         BarChange.Make(),
         BarUse.Make(),
         BarRemove.Make(),
+        BarName.Make(),
         BarSet.Make(),
         BarImport.Make(),
         BarExport.Make(),

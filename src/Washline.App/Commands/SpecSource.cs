@@ -25,12 +25,23 @@ internal sealed record SpecSource(IReadOnlyList<Spec> Specs, IReadOnlyList<Probl
         if (source != "-" && !System.IO.File.Exists(source))
         {
             if (source.Contains(System.IO.Path.DirectorySeparatorChar, StringComparison.Ordinal)) _ = result.TextOf(source);
-            return new SpecSource([SpecsCommand.The(bar, source)], [], source);
+            var kept = SpecsCommand.The(bar, source);
+            return new SpecSource([kept], [.. Unsaid(kept, [])], source);
         }
 
-        var draft = Draft.Read(result.TextOf(source), Kinds.Catalogue);
+        var draft = Draft.TakeIn(result.TextOf(source), bar.Kinds);
         if (draft.Specs.Count + draft.Problems.Count == 0)
             throw new Refusal($"No spec was found in {Shared.NameOf(source)}.", "Write the drink's name on a line of its own, and one ingredient a line below it.");
-        return new SpecSource(draft.Specs, draft.Problems, source);
+        return new SpecSource(draft.Specs, [.. draft.Problems, .. draft.Specs.SelectMany((s, i) => Unsaid(s, draft.Origins.Count > i ? draft.Origins[i] : []))], source);
+    }
+
+    // What has no amount cannot be computed; a line that said so while it was read has said it already.
+    private static IEnumerable<Problem> Unsaid(Spec spec, IReadOnlyList<Origin> origins)
+    {
+        var lines = Enumerable.Range(0, spec.Lines.Count).Where(i => spec.Lines[i].Amount.Unit.Kind == UnitKind.Unsaid).ToList();
+        if (lines.Count == 0) yield break;
+        var at = lines[0] < origins.Count ? origins[lines[0]] : new Origin(1, 1, "");
+        yield return new Problem(at.Line, at.Column, $"{spec.Title} has no amounts for {string.Join(", ", lines.Select(i => spec.Lines[i].Ingredient))}; they are not counted.",
+            $"Write how much goes in, such as `30 ml {spec.Lines[lines[0]].Ingredient}`.");
     }
 }

@@ -17,7 +17,7 @@ internal static class SpecsKeep
         command.SetAction(result =>
         {
             var from = result.GetRequiredValue(file);
-            var draft = Draft.Read(result.TextOf(from), Kinds.Catalogue);
+            var draft = Draft.TakeIn(result.TextOf(from), result.LookIntoBar().Kinds);
             var problems = draft.Problems.Concat(Titles(draft)).ToList();
             if (problems.Count > 0) return result.Problems(from, problems);
             var aside = new List<string>();

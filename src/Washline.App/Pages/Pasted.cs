@@ -14,7 +14,7 @@ public sealed class Pasted
         this.bar = bar;
         Text = text;
         Name = name;
-        Draft = Draft.Read(text, Kinds.Catalogue);
+        Draft = Draft.TakeIn(text, bar.Kinds);
         Lines = MarkedLine.Of(text, Draft);
         var asRead = DraftSpec.Of(Draft);
         Specs = (form is null ? null : DraftSpec.Of(form, asRead)) ?? asRead;

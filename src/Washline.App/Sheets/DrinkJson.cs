@@ -84,8 +84,8 @@ public static class DrinkJson
             ["lines"] = Array(spec.Lines.Select(line => new JsonObject
             {
                 ["written"] = line.Amount.Written,
-                ["amount"] = Round(line.Amount.Middle),
-                ["unit"] = line.Amount.Unit.Name,
+                ["amount"] = line.Amount.Unit.Kind == UnitKind.Unsaid ? null : Round(line.Amount.Middle),
+                ["unit"] = line.Amount.Unit.Kind == UnitKind.Unsaid ? null : line.Amount.Unit.Name,
                 ["volumeMl"] = line.Amount.Millilitres(line.Kind, spec.PartMl) is { } ml ? Round(ml.Typical) : null,
                 ["ingredient"] = line.Ingredient,
                 ["kind"] = line.Kind?.Id,

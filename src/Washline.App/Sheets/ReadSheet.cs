@@ -17,13 +17,14 @@ public static class ReadSheet
             if (spec.Credit != Credit.Unknown) text.AppendLine(Say.Credit(spec.Credit));
             text.AppendLine();
             var lines = new Columns(1);
-            foreach (var line in spec.Lines) lines.Row($"{line.Amount.Written} {line.Ingredient}", Means(line, spec.PartMl), Kind(line));
+            foreach (var line in spec.Lines) lines.Row($"{line.Amount.Written} {line.Ingredient}".Trim(), Means(line, spec.PartMl), Kind(line));
             if (spec.Lines.Count > 0) text.Append(lines.Text()).AppendLine();
             var how = new Columns();
             how.Row("method", $"{spec.Method.Technique.ToString().ToLowerInvariant()}{Said(spec.Method.Written)}");
             how.Row("ice", $"{Ice(spec.Ice)}{Said(spec.IceWritten)}");
             how.Row("glass", spec.Glass.Length > 0 ? spec.Glass : "not said");
             foreach (var garnish in spec.Garnish) how.Row("garnish", garnish);
+            foreach (var recipe in spec.OwnRecipes) how.Row("made", $"{recipe.Name}: {recipe.Written}");
             foreach (var note in spec.Notes) how.Row("note", note);
             text.AppendLine(how.Text());
         }
@@ -32,6 +33,7 @@ public static class ReadSheet
     }
 
     private static string Means(Line line, double partMl) => line.Amount.Unit.Kind == UnitKind.TopUp ? "what the glass still holds"
+        : line.Amount.Unit.Kind == UnitKind.Unsaid ? "no amount"
         : line.Amount.Millilitres(line.Kind, partMl) is { } ml ? Say.Poured(ml.Typical) : "?";
 
     private static string Kind(Line line)

@@ -127,8 +127,8 @@ public static class Say
     public static string NotCounted(Spec spec, IEnumerable<Line> counted)
     {
         var known = new HashSet<Line>(counted, ReferenceEqualityComparer.Instance);
-        return string.Concat(spec.Lines.Where(l => !known.Contains(l)).Select(l => $"  not counted: {l.Amount.Written} {l.Ingredient} ({Why(l)}){Environment.NewLine}"));
-        static string Why(Line line) => line.Kind is null ? "not in the catalogue" : line.Optional ? "optional, and not at home" : "nobody knows how much that is";
+        return string.Concat(spec.Lines.Where(l => !known.Contains(l)).Select(l => $"  not counted: {$"{l.Amount.Written} {l.Ingredient}".Trim()} ({Why(l)}){Environment.NewLine}"));
+        static string Why(Line line) => line.Kind is null ? "not in the catalogue" : line.Optional ? "optional, and not at home" : line.Amount.Unit.Kind == UnitKind.Unsaid ? "no amount is written" : "nobody knows how much that is";
     }
 
     /// <summary>A number with a true minus sign.</summary>

@@ -19,7 +19,7 @@ internal static class BarJson
         {
             var all = Things.Of(bar).ToLookup(Things.What);
             json.WriteStartObject();
-            foreach (var (list, what) in Columns.JsonLists.Where(l => lists.Length == 0 || lists.Contains(l.Key)))
+            foreach (var (list, what) in Columns.JsonLists.Where(l => lists.Length == 0 ? l.Key != "words" || all["words"].Any() : lists.Contains(l.Key)))
             {
                 json.WritePropertyName(list);
                 if (what != "settings") json.WriteStartArray();

@@ -16,6 +16,7 @@ internal static class Household
     public static Bar InOrder(IEnumerable<object> things)
     {
         var all = things.OrderBy(Things.Name, StringComparer.OrdinalIgnoreCase).ThenBy(Things.Name, StringComparer.Ordinal).ToLookup(Things.What);
+        var words = all["words"].Cast<PlacedWords>().ToList();
         return new Bar
         {
             Bottles = [.. all["bottle"].Cast<Bottle>()],
@@ -24,10 +25,19 @@ internal static class Household
             Tools = [.. all["tool"].Cast<Tool>()],
             Glasses = [.. all["glass"].Cast<Glass>()],
             Measures = [.. all["measure"].Cast<Measure>()],
-            Specs = [.. all["spec"].Cast<Spec>()],
+            Words = [.. words],
+            Specs = [.. all["spec"].Cast<Spec>().Select(s => Placed(s, words))],
             HousePours = [.. all["house-pour"].Cast<HousePour>()],
             Settings = all["settings"].Cast<Settings>().LastOrDefault() ?? Settings.Usual,
         };
+    }
+
+    // A line whose words the household has placed is of that kind, in every spec that is kept.
+    private static Spec Placed(Spec spec, List<PlacedWords> words)
+    {
+        if (words.Count == 0 || !spec.Lines.Any(l => Of(l) is { } kind && l.Kind != kind)) return spec;
+        return spec with { Lines = [.. spec.Lines.Select(l => Of(l) is { } kind ? l with { Kind = kind } : l)] };
+        Kind? Of(Line line) => words.FirstOrDefault(w => Same(w.Words, line.Ingredient))?.Kind;
     }
 
     public static Bar With(Bar bar, object thing) =>

@@ -15,7 +15,7 @@ internal static class Things
 
     /// <summary>Everything in a bar, in the order of an export.</summary>
     public static IEnumerable<object> Of(Bar bar) =>
-        [.. bar.Bottles, .. bar.HouseMade, .. bar.Fruit, .. bar.Tools, .. bar.Glasses, .. bar.Measures, bar.Settings, .. bar.Specs, .. bar.HousePours];
+        [.. bar.Bottles, .. bar.HouseMade, .. bar.Fruit, .. bar.Tools, .. bar.Glasses, .. bar.Measures, .. bar.Words, bar.Settings, .. bar.Specs, .. bar.HousePours];
 
     public static string What(object thing) => thing switch
     {
@@ -25,6 +25,7 @@ internal static class Things
         Tool => "tool",
         Glass => "glass",
         Measure => "measure",
+        PlacedWords => "words",
         Settings => "settings",
         Spec => "spec",
         HousePour => "house-pour",
@@ -40,6 +41,7 @@ internal static class Things
         Tool t => t.Name,
         Glass g => g.Name,
         Measure m => m.Name,
+        PlacedWords w => w.Words,
         Spec s => s.Title,
         HousePour p => p.Spec,
         _ => "",
@@ -59,6 +61,7 @@ internal static class Things
             Tool t => [("name", t.Name)],
             Glass g => [("name", g.Name), ("shape", g.Shape.ToString().ToLowerInvariant()), ("capacity_ml", g.CapacityMl), ("rim_mm", g.RimMm), ("depth_mm", g.MeasuredDepthMm), ("base_mm", g.BaseMm), ("count", g.Count)],
             Measure m => [("name", m.Name), ("unit", m.Unit), ("step", m.Step), ("eye_step", m.EyeStep), ("largest", m.Largest)],
+            PlacedWords w => [("name", w.Words), ("kind", w.Kind.Id)],
             Settings s => [("country", s.Country), ("ice", s.IceWet is { } wet ? wet ? "wet" : "freezer" : ""), .. OwnHand.Cells(s.Hand)],
             Spec s => [("spec", s.Title), ("text", SpecText.Write(s))],
             HousePour p => [("spec", p.Spec), ("lines", PourLines.Write(p.Lines)), ("note", p.Note)],
@@ -88,6 +91,7 @@ internal static class Things
             "tool" => new Tool(entry.Needed("name", "shaker")),
             "glass" => Glasses.Read(entry, fits),
             "measure" => MeasureOf(entry),
+            "words" => entry.Needed("name", "\"smoked honey\"") is var words && entry.Kind() is { } meant ? new PlacedWords(words, meant) : null,
             "settings" => new Settings(entry.OneOf("country", Countries), entry["ice"].Trim().Length == 0 ? null : entry.OneOf("ice", "wet", "freezer") == "wet") { Hand = OwnHand.Read(entry) },
             "spec" => SpecOf(entry, fits),
             _ => new HousePour(entry.Needed("spec", "Daiquiri"), PourLines.Read(entry), entry["note"]),

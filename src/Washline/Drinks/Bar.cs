@@ -24,6 +24,12 @@ public sealed record Bar
     /// <summary>Jiggers and other measures, by name.</summary>
     public IReadOnlyList<Measure> Measures { get; init; } = [];
 
+    /// <summary>Words that the catalogue does not have, each placed once.</summary>
+    public IReadOnlyList<PlacedWords> Words { get; init; } = [];
+
+    /// <summary>The catalogue with the words of this household.</summary>
+    public Kinds Kinds => Kinds.Catalogue.With(Words);
+
     /// <summary>The makers' specs, by title.</summary>
     public IReadOnlyList<Spec> Specs { get; init; } = [];
 

@@ -25,10 +25,16 @@ public sealed class Kinds
 
     /// <summary>A catalogue of those kinds.</summary>
     public Kinds(IReadOnlyList<Kind> all)
+        : this(all, [])
+    {
+    }
+
+    private Kinds(IReadOnlyList<Kind> all, IReadOnlyList<PlacedWords> placed)
     {
         All = all;
         byId = all.ToDictionary(k => k.Id, StringComparer.Ordinal);
         // Words as they stand come before singulars: "cherry liqueur" is a kind and "cherry liqueurs" the kind above it.
+        foreach (var (words, kind) in placed) byWords.TryAdd(Words.Plain(words), kind);
         var named = all.SelectMany(k => k.Synonyms.Prepend(k.Name).Prepend(k.Id).Select(w => (Words: Words.Plain(w), Kind: k))).ToList();
         foreach (var (words, kind) in named) byWords.TryAdd(words, kind);
         foreach (var (words, kind) in named) byWords.TryAdd(Words.Singular(words), kind);
@@ -41,6 +47,9 @@ public sealed class Kinds
 
     /// <summary>Every kind, in the order of the file.</summary>
     public IReadOnlyList<Kind> All { get; }
+
+    /// <summary>The same catalogue with words that a household has placed in it; they go before its own.</summary>
+    public Kinds With(IReadOnlyList<PlacedWords> placed) => placed.Count == 0 ? this : new Kinds(All, placed);
 
     /// <summary>The kind with that id.</summary>
     /// <exception cref="KeyNotFoundException">There is none.</exception>

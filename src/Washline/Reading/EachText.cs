@@ -18,6 +18,9 @@ internal sealed partial class EachText(Kinds kinds)
     public static Amount? Over(string text, int at) =>
         text.Length <= 60 && Shared(text, at) is { } shared && text[shared.From..shared.To].Trim(' ', ':', '.', '-', '–', ',').Length == 0 ? shared.Amount : null;
 
+    /// <summary>Whether a line gives one amount for several ingredients.</summary>
+    public static bool Tells(string text) => text.Length <= SourceLine.Longest && Shared(text, text.Length - text.TrimStart(' ', '-', '•', '*').Length) is not null;
+
     /// <summary>Whether a line says that everything above it goes in equal parts.</summary>
     public static bool IsEqualParts(string text) => AllEqual().IsMatch(text);
 

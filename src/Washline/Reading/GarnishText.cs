@@ -46,7 +46,7 @@ internal static partial class GarnishText
     [GeneratedRegex(@"\b" + Laying + @"(?:\s+(?:on|in|over|if|and)\b.*|\s*\(.*\))?[.!]?$", RegexOptions.IgnoreCase)]
     private static partial Regex Laid();
 
-    [GeneratedRegex(@"\b(?:(?:garnish(?:ed)?|decorate|finish(?:ed)?)\s+(?:it\s+|each\s+|the\s+(?:drink|glass|top)\s+)?(?:with|of)|garnish(?:\s*[:–-]|(?=\s+(?:an?|two|three)\s)))\s+([^.;!]+)", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\b(?:(?:garnish(?:ed)?|decorate|finish(?:ed)?)\s+(?:it\s+|each\s+|the\s+(?:drink|glass|top)\s+)?(?:with|of)|garnish(?:\s*[:=–-]|(?=\s+(?:an?|two|three)\s)))\s+([^.;!]+)", RegexOptions.IgnoreCase)]
     private static partial Regex Within();
 
     [GeneratedRegex(@"(?:^|[.,;!]\s*|\band\s+)([^.,;!]{3,60}?)\s+(?:to|for|as(?:\s+a)?)\s+garnish\b", RegexOptions.IgnoreCase)]
@@ -58,6 +58,6 @@ internal static partial class GarnishText
     [GeneratedRegex(@"\b(?:express|twist|squeeze|spritz|drop in|add|hang|lay|perch|float|grate|dust with|crown with|top with|tuck(?:\s+in)?|with)\s+(?:the\s+oils?\s+(?:of|from)\s+)?((?:an?|one|two|three|some|the|fresh|\d+)\s+(?:[\p{L}-]+\s+){0,3}?" + Laying + @")\b", RegexOptions.IgnoreCase)]
     private static partial Regex Expressed();
 
-    [GeneratedRegex(@"(?:^|[.,;!]|\s(?:coupe|glass|highball|collins|mug|flute|ice|rocks|up))\s*(?:and\s+)?((?:(?:an?|one|two|three)\s+)?(?:[\p{L}-]+\s+){1,3}?" + Laying + @")(?:\s+on\s+top)?\s*[.!]?$", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"(?:^|[.,;!/]|\s(?:coupe|glass|highball|collins|mug|flute|ice|rocks|up))\s*(?:and\s+)?((?:(?:an?|one|two|three)\s+)?(?:[\p{L}-]+\s+){1,3}?" + Laying + @")(?:\s+on\s+top|,?\s+(?:expressed|flamed|discarded)[^.;]*)?\s*[.!]?$", RegexOptions.IgnoreCase)]
     private static partial Regex Last();
 }

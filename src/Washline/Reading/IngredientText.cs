@@ -7,7 +7,7 @@ namespace Washline.Reading;
 /// <summary>One written line as an ingredient with its amount.</summary>
 internal sealed partial class IngredientText(Kinds kinds)
 {
-    private static readonly char[] Between = [' ', '-', '–', '—', ':', '.', ';', '|', '·', '×'];
+    private static readonly char[] Between = [' ', '-', '–', '—', ':', '.', ';', '|', '·', '×', '*'];
 
     private static readonly HashSet<string> Loose = ["measure", "glug", "finger", "slug", "bottle", "can", "glass", "slosh"];
 
@@ -67,8 +67,8 @@ internal sealed partial class IngredientText(Kinds kinds)
             name = name[..dash.Index];
         }
 
-        // `chilled, dry vermouth`: the comma stands inside the name.
-        if (note.Length > 0 && kinds.Find(name).Kind is null && kinds.Find($"{name} {note}") is { Kind: not null, Left: "" })
+        // `chilled, dry vermouth`, `lime, cut in wedges`: the comma stands inside the name.
+        if (note.Length > 0 && kinds.Find($"{name} {note}") is { Kind: { } full, Left: "" } && kinds.Find(name).Kind != full)
         {
             (name, note) = (Squeeze($"{name} {note}"), "");
         }
@@ -76,7 +76,7 @@ internal sealed partial class IngredientText(Kinds kinds)
         if (amount.Unit?.Kind == UnitKind.Unsaid && (name.Length == 0 || kinds.Find(name).Kind is null && name.Split(' ').Length > LongestUnsaid)) return null;
 
         // `a line from the menu`: a spoken number alone makes no amount unless what follows is known.
-        if (amount.Unit is null && char.IsLetter(text[amount.Start]) && kinds.Find(name).Kind is null && !byPiece.ContainsKey(Words.Singular(Words.Plain(name)))) return null;
+        if (amount.Unit is null && char.IsLetter(text[amount.Start]) && kinds.Find(name).Kind?.Piece is null && !byPiece.ContainsKey(Words.Singular(Words.Plain(name)))) return null;
         if (name.Length == 0 && note.Trim().Length > 0) (name, note) = (Tidy(note), "");
         return Make(line, brackets, amount, from, name, Squeeze(note.Trim()));
     }

@@ -133,7 +133,7 @@ internal sealed partial record KeyLine(string Name, Key? Key, int At, string Val
         .Select(k => (k, Slips: Words.Slips(name.ToLowerInvariant(), k, 2))).Where(k => k.Slips <= (k.k.Length > 4 ? 2 : 1))
         .OrderBy(k => k.Slips).ThenBy(k => k.k, StringComparer.Ordinal).Select(k => k.k).FirstOrDefault();
 
-    [GeneratedRegex(@"^[\s>#*_•-]*([\p{L}1][\p{L}\s'’]{0,24}?)\s*[*_]*\s*(?::|(?<=\bpart\s*)=)(.*)$")]
+    [GeneratedRegex(@"^[\s>#*_•-]*([\p{L}1][\p{L}\s'’]{0,24}?)\s*(?:\([^()]{0,40}\)\s*)?[*_]*\s*(?::|(?<=\b(?:part|garnish|glass|method|ice)\s*)=)(.*)$")]
     private static partial Regex Form();
 
     [GeneratedRegex(@"^[\s>#*_•-]*(?:(?<name>glassware|glass|garnish|method|ice|technique)\s+[–—-]\s+|(?<name>garnish|glassware|glass)\s+(?!with\b|of\b|rim|in\b|is\b|and\b))(?<value>\S.*)$", RegexOptions.IgnoreCase)]

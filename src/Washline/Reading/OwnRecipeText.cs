@@ -5,7 +5,7 @@ using Words = Washline.Drinks.Words;
 namespace Washline.Reading;
 
 /// <summary>How an ingredient is made at home, told in a spec: <c>raspberry syrup: two parts juice, three parts sugar</c>.</summary>
-internal sealed partial class OwnRecipeText(Kinds kinds, IngredientText ingredients)
+internal sealed partial class OwnRecipeText(Kinds kinds, IngredientText ingredients, EachText each)
 {
     /// <summary>The recipe of one line.</summary>
     /// <param name="line">The line.</param>
@@ -67,16 +67,29 @@ internal sealed partial class OwnRecipeText(Kinds kinds, IngredientText ingredie
         if (words.Length > SourceLine.Longest) return lines;
         var text = SourceLine.Plain(words);
         var from = 0;
+        if (each.Read(new SourceLine(1, words, text), 0) is { } several) return [.. several.Select(s => s.Line)];
         foreach (var (at, length) in Between().Matches(text).Select(m => (m.Index, m.Length)).Append((text.Length, 0)))
         {
             var part = new SourceLine(1, words, text).Of(from, at);
             var start = from;
             while (start < at && text[start] is ' ' or '-' or '•') start++;
-            if (start < at && ingredients.Read(part, start) is { Line: { } line } && (line.Amount.Unit.Kind != UnitKind.Piece || line.Kind is not null)) lines.Add(line);
+            if (First(part, start, at) is { } line) lines.Add(line);
             from = at + length;
         }
 
         return lines;
+    }
+
+    // The ingredient of a part of a recipe, behind a verb perhaps: `simmer 2 sticks of cinnamon`.
+    private Line? First(SourceLine part, int from, int to)
+    {
+        for (var at = from; at < to; at++)
+        {
+            if (at > from && !(part.Text[at - 1] == ' ' && char.IsNumber(part.Text[at]))) continue;
+            if (ingredients.Read(part, at) is { Line: { } line } && (line.Kind is not null || at == from && line.Amount.Unit.Kind != UnitKind.Piece)) return line;
+        }
+
+        return null;
     }
 
     // What is made at home has a word for it, or is an ingredient of the spec.

@@ -5,7 +5,7 @@ internal sealed partial class Reader
 {
     private const int MostAbove = 14;
 
-    // The line that names the drink being read; 0 when none was found.
+    // The line that names the drink being read; 0 before one was looked for or when nothing stands above, −1 when there is only talk.
     private int titleAt;
 
     // Which of the lines from here to the first ingredient names the drink.
@@ -28,11 +28,11 @@ internal sealed partial class Reader
         }
 
         var candidates = above.Where(l => KeyLine.Of(l.Text) is not { Key: not null } && !By().IsMatch(l.Text)).ToList();
-        titleAt = candidates.Count == 0 ? 0 : !found ? candidates[0].Number : Best(candidates).Number;
+        titleAt = candidates.Count == 0 ? 0 : !found ? candidates[0].Number : Best(candidates)?.Number ?? -1;
     }
 
     // The likeliest name; of equals the first of the last paragraph. Where all is talk, the line that says what the drink is called.
-    private static SourceLine Best(List<SourceLine> candidates)
+    private static SourceLine? Best(List<SourceLine> candidates)
     {
         var paragraph = 0;
         var best = candidates.Select((line, i) =>
@@ -41,24 +41,32 @@ internal sealed partial class Reader
             return (Line: line, Score: TitleText.Likeness(line) + 0.01 * paragraph);
         }).OrderByDescending(c => c.Score).ToList();
         if (best[0].Score >= 0) return best[0].Line;
-        return candidates.FindLast(c => TalkText.Name(c.Text) is not null) ?? candidates[0];
+        return candidates.FindLast(c => TalkText.Name(c.Text) is not null) ?? (best[0].Score > -4 || !TalkText.IsChat(best[0].Line.Text) ? candidates[0] : null);
     }
 
     // The title, when this is the line it stands on.
     private ReadAs? TitleHere(SourceLine line, IngredientLine? ingredient)
     {
-        if (!spec.IsBare || line.Number != titleAt && (titleAt > 0 || ingredient is not null && Sure(line, ingredient) || StartsIngredients(line) && line.Stretch is null)) return null;
+        if (!spec.IsBare || line.Number != titleAt && (titleAt != 0 || ingredient is not null && Sure(line, ingredient) || StartsIngredients(line) && line.Stretch is null)) return null;
         if (line.Stretch is not null && ingredient?.Line?.Kind is not null) return null;
         if (KeyLine.Of(line.Text) is { Key: Key.Ingredients }) return null;
+        if (line.Stretch is not null && MethodText.Starts(line.Text) && !TitleText.IsTitleCase(line.Text)) return null;
         return Titled(line);
     }
 
     private ReadAs Titled(SourceLine line)
     {
         var bare = TitleText.Bare(line.Text);
-        var talk = TitleText.Likeness(line) < 0 ? TalkText.Name(line.Text) : null;
+        var talk = (TitleText.Likeness(line) < 0 || line.Stretch is not null) && !(TitleText.IsTitleCase(bare) && TalkText.Words(bare) <= 6) ? TalkText.Name(line.Text) : null;
         spec.TitleLine = line;
-        if (talk is { } name)
+        if (bare.IndexOf(" (", StringComparison.Ordinal) is > 0 and var bracket && bare.EndsWith(')') && TitleText.Credited(bare) is null
+            && (TalkText.IsFact(bare[(bracket + 2)..]) || TalkText.IsChat(bare[(bracket + 2)..]) || TalkText.IsOrigin(bare[(bracket + 2)..])))
+        {
+            // `Station Punch (serves six)`, `Winter Warmer (adapted from a friend's)`
+            spec.Title = bare[..bracket].TrimEnd();
+            spec.Notes.Add(bare[(bracket + 2)..^1]);
+        }
+        else if (talk is { } name)
         {
             spec.Title = TitleText.Bare(line.Text[name.From..name.To]);
             if (TitleText.Credited(spec.Title + line.Text[name.To..].TrimEnd(' ', ':', '.', '!')) is { } told && told.Title == spec.Title) Credit(told.Maker, told.Where);
@@ -67,12 +75,6 @@ internal sealed partial class Reader
         {
             spec.Title = credited.Title;
             Credit(credited.Maker, credited.Where);
-        }
-        else if (bare.IndexOf(" (", StringComparison.Ordinal) is > 0 and var bracket && bare.EndsWith(')') && TalkText.IsFact(bare[(bracket + 2)..]))
-        {
-            // `Station Punch (serves six)`
-            spec.Title = bare[..bracket].TrimEnd();
-            spec.Notes.Add(bare[(bracket + 2)..^1]);
         }
         else
         {
@@ -93,7 +95,7 @@ internal sealed partial class Reader
         spec.Credit = spec.Credit with { Maker = maker.Length > 0 ? maker : spec.Credit.Maker, Where = where.Length > 0 ? where : spec.Credit.Where };
 
     // Whether the line stands between the beginning of a spec and its first ingredient.
-    private bool TitleAbove(SourceLine line) => !spec.HasIngredientLines && titleAt > 0 && line.Number != titleAt && line.Stretch is null && !MethodText.Starts(Bulletless(line.Text)) && !By().IsMatch(line.Text)
+    private bool TitleAbove(SourceLine line) => !spec.HasIngredientLines && titleAt != 0 && line.Number != titleAt && line.Stretch is null && !MethodText.Starts(Bulletless(line.Text)) && !By().IsMatch(line.Text)
         && GarnishText.Of(Bulletless(line.Text)) is null && !StartsIngredients(line) && EachText.Over(line.Text, BulletEnd(line.Text)) is null && (spec.IsBare || TalkText.IsChat(line.Text) || TalkText.IsSentence(line.Text) || TalkText.IsFact(line.Text));
 
     // Talk before the name is set aside; a sentence under the name says something about the drink.

@@ -129,7 +129,7 @@ internal sealed partial class Reader
         }
 
         spec.Notes.Add(words);
-        if (!TalkText.IsSentence(words) && !TalkText.IsFact(words))
+        if (!TalkText.IsSentence(words) && !TalkText.IsFact(words) && !words.StartsWith('('))
         {
             problems.Add(line.Problem(from, $"“{Short(words)}” is no ingredient with an amount, and no method.",
                 "Write an amount in front, or a name such as `method:` or `note:`; the line is kept as a note."));

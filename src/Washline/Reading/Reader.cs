@@ -8,6 +8,7 @@ internal sealed partial class Reader
 {
     private const int LongestTitle = 80;
     private const int MostProblems = 1000;
+    private const int MostLines = 100_000;
     private readonly Kinds kinds;
     private readonly IngredientText ingredients;
     private readonly EachText each;
@@ -17,7 +18,9 @@ internal sealed partial class Reader
     private readonly List<IReadOnlyList<Origin>> origins = [];
     private readonly List<Problem> problems = [];
     private readonly List<Accounted> account = [];
+    private readonly Dictionary<SourceLine, IngredientLine?> seen = new(ReferenceEqualityComparer.Instance);
     private IReadOnlyList<SourceLine> lines = [];
+    private int untold;
     private int at;
     private SpecDraft spec = new();
     private Key? section;
@@ -32,7 +35,7 @@ internal sealed partial class Reader
         ingredients = new IngredientText(kinds);
         each = new EachText(kinds);
         runOn = new RunOnText(ingredients);
-        ownRecipes = new OwnRecipeText(kinds, ingredients);
+        ownRecipes = new OwnRecipeText(kinds, ingredients, each);
     }
 
     public Draft Read(IReadOnlyList<SourceLine> source)
@@ -50,12 +53,32 @@ internal sealed partial class Reader
                 continue;
             }
 
+            if (at >= MostLines)
+            {
+                TooMany(line);
+                continue;
+            }
+
             foreach (var piece in Pieces(line)) Take(piece);
             afterBlank = false;
+            if (problems.Count <= MostProblems) continue;
+            untold += problems.Count - MostProblems;
+            problems.RemoveRange(MostProblems, problems.Count - MostProblems);
         }
 
         Finish();
         return new Draft(specs, Told()) { Account = account, Origins = origins };
+    }
+
+    private void TooMany(SourceLine line)
+    {
+        var (words, column) = line.Words();
+        if (account.Count == 0 || account[^1].Line < MostLines || account[^1].ReadAs != ReadAs.Problem)
+        {
+            problems.Add(line.Problem(0, $"The text is longer than {MostLines} lines; it was read up to here.", "Give the rest in a file of its own."));
+        }
+
+        account.Add(new Accounted(line.Number, words, ReadAs.Problem, column));
     }
 
     private void Take(SourceLine line)
@@ -158,7 +181,13 @@ internal sealed partial class Reader
         return [line];
     }
 
-    private IngredientLine? Ingredient(SourceLine line) => ingredients.Read(line, BulletEnd(line.Text));
+    // Lines are looked at ahead of their turn; what was found is kept for a while.
+    private IngredientLine? Ingredient(SourceLine line)
+    {
+        if (seen.TryGetValue(line, out var found)) return found;
+        if (seen.Count > 64) seen.Clear();
+        return seen[line] = line.Text.Length > SourceLine.Longest ? null : ingredients.Read(line, BulletEnd(line.Text));
+    }
 
     // A title may look like an amount (`3 Wise Men`); an ingredient is sure when its unit is written or its kind is known.
     private static bool Sure(SourceLine line, IngredientLine found)
@@ -183,9 +212,10 @@ internal sealed partial class Reader
     private List<Problem> Told()
     {
         var all = problems.OrderBy(p => p.Line).ThenBy(p => p.Column).Take(MostProblems).ToList();
-        if (problems.Count > MostProblems)
+        untold += problems.Count - all.Count;
+        if (untold > 0)
         {
-            all.Add(all[^1] with { What = $"{problems.Count - MostProblems} more problems follow and are not listed.", Try = "Mend these first, or check that the text is a spec at all." });
+            all.Add(all[^1] with { What = $"{untold} more problems follow and are not listed.", Try = "Mend these first, or check that the text is a spec at all." });
         }
 
         return all;
@@ -231,7 +261,7 @@ internal sealed partial class Reader
     [GeneratedRegex(@"^\s*(?:>\s*)?(?:(?:[-*•◦▪·–—+□☐✓]\s*(?:\[[ xX]?\]\s*)?)(?=[^*\s])|\[[ xX]?\]\s*|\(?\d{1,2}[.)]\s+(?=\S))?\s*")]
     private static partial Regex Bullet();
 
-    [GeneratedRegex(@"^\W*(?:(?:this\s+)?(?:drink|recipe|spec)\s+(?:is\s+)?|credit:?\s+|originally\s+)*(?:created|made|invented|devised|developed|written|dreamt\s+up|by)\s*(?:\bby)?\s+(?=\p{Lu})(.+)$")]
+    [GeneratedRegex(@"^\W*(?i:(?:(?:this\s+)?(?:drink|recipe|spec)\s+(?:is\s+)?|credit:?\s+|originally\s+)*(?:created|made|invented|devised|developed|written|dreamt\s+up)\s+by|by)\s+(?=\p{Lu})(.+)$")]
     private static partial Regex CreatedBy();
 
     [GeneratedRegex(@"\b(?:over|onto|on\s+top|back\s+of|into|gently|carefully|surface|until)\b", RegexOptions.IgnoreCase)]

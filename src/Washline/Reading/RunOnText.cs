@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using Washline.Drinks;
 
 namespace Washline.Reading;
 
@@ -45,18 +46,29 @@ internal sealed partial class RunOnText(IngredientText ingredients)
         {
             if (i > start && masked[i - 1] is not (' ' or ',' or ';' or '/' or '+' or '(')) continue;
             if (!(char.IsNumber(masked[i]) || i + 1 < masked.Length && masked[i] == '.' && char.IsAsciiDigit(masked[i + 1]) || Spoken().IsMatch(masked, i))) continue;
-            if (AmountText.Leading(masked, i) is not { Unit: { } unit } amount || unit.Kind is Drinks.UnitKind.TopUp or Drinks.UnitKind.Unsaid || amount.Unit.Name == "float") continue;
+            if (AmountText.Leading(masked, i) is not { } amount) continue;
+            if (amount.Unit is { Kind: UnitKind.TopUp or UnitKind.Unsaid } or { Name: "float" } || amount.Unit is null && !Counts(line, masked, i)) continue;
             starts.Add(i);
             i = amount.End;
         }
 
         if (starts.Count < 2) return null;
         tail = Tail(masked, starts[^1]);
-        var read = Enumerable.Range(0, starts.Count).Count(i => Reads(line, starts[i], i + 1 < starts.Count ? starts[i + 1] : tail));
-        return read == starts.Count || read >= 3 && read >= starts.Count - 1 ? Stretches(line, at, starts, tail) : null;
+        var ends = starts.Select((s, i) => i + 1 < starts.Count ? Math.Min(starts[i + 1], SentenceEnd(masked, s)) : tail).ToList();
+        var read = Enumerable.Range(0, starts.Count).Count(i => Reads(line, starts[i], ends[i]));
+        return read == starts.Count || read >= 3 && read >= starts.Count - 1 ? Stretches(line, at, starts, tail, ends) : null;
     }
 
-    private static List<SourceLine> Stretches(SourceLine line, int at, List<int> starts, int tail)
+    // `6 basil leaves`: a number alone counts where it stands before what is counted.
+    private bool Counts(SourceLine line, string masked, int at)
+    {
+        var end = Marks().Match(masked, at) is { Success: true } mark ? mark.Index : masked.Length;
+        return end - at <= 60 && ingredients.Read(line.Of(at, end), at) is { Line: { Kind: not null, Amount.Unit.Kind: UnitKind.Piece }, Problems.Count: 0 };
+    }
+
+    private static int SentenceEnd(string masked, int from) => NextSentence().Match(masked, from) is { Success: true } next ? next.Index + next.Length : masked.Length;
+
+    private static List<SourceLine> Stretches(SourceLine line, int at, List<int> starts, int tail, List<int>? ends = null)
     {
         var stretches = new List<SourceLine>();
         void Add(int from, int to)
@@ -66,7 +78,14 @@ internal sealed partial class RunOnText(IngredientText ingredients)
         }
 
         if (starts[0] > at) Add(0, starts[0]);
-        for (var i = 0; i < starts.Count; i++) Add(i == 0 && starts[0] == at ? 0 : starts[i], i + 1 < starts.Count ? starts[i + 1] : tail);
+        for (var i = 0; i < starts.Count; i++)
+        {
+            var next = i + 1 < starts.Count ? starts[i + 1] : tail;
+            var end = Math.Min(next, ends?[i] ?? next);
+            Add(i == 0 && starts[0] == at ? 0 : starts[i], end);
+            if (end < next) Add(end, next);
+        }
+
         if (tail < line.Text.Length) Add(tail, line.Text.Length);
         return stretches;
     }
@@ -91,6 +110,9 @@ internal sealed partial class RunOnText(IngredientText ingredients)
 
     // Where the ingredients end and the method begins.
     private static int Tail(string masked, int from) => Method().Match(masked, from) is { Success: true } tail ? tail.Index + tail.Groups["gap"].Length : masked.Length;
+
+    [GeneratedRegex(@"(?<=\p{Ll})[.;]\s+(?=\p{Lu})")]
+    private static partial Regex NextSentence();
 
     [GeneratedRegex(@"\G[^:\d]{2,48}:\s+(?=\S)")]
     private static partial Regex Named();

@@ -19,6 +19,9 @@ internal static partial class TalkText
     /// <summary>Whether a line says how many, how long or for whom, which no title does.</summary>
     public static bool IsFact(string text) => Fact().IsMatch(text);
 
+    /// <summary>Whether the words say where a recipe comes from.</summary>
+    public static bool IsOrigin(string text) => From().IsMatch(text);
+
     /// <summary>The drink's name inside talk: <c>this one's called the Harbour Sour</c>; where it stands, or nothing.</summary>
     public static (int From, int To)? Name(string text)
     {
@@ -49,6 +52,9 @@ internal static partial class TalkText
 
     [GeneratedRegex(@"^\W*(?:serves?|makes?|yields?|for (?:one|two|four|\d+)|prep(?:aration)?|total|time|difficulty|level|rating|course|category|tags?|posted|published|updated|print|share|save|jump|page|serving|\d+\s*(?:min|drinks?|servings?|people|persons?))\b", RegexOptions.IgnoreCase)]
     private static partial Regex Fact();
+
+    [GeneratedRegex(@"^\W*(?:adapted|from|via|recipe|inspired|after|based on|courtesy|a riff|a twist|variation)\b", RegexOptions.IgnoreCase)]
+    private static partial Regex From();
 
     private const string Titled = @"(?<name>(?:\p{Lu}|\d)[\p{L}\p{N}'’.&-]*(?:\s+(?:(?:of|the|and|in|on|at|for|no\.?|de|la|to|with|a|an|&)\s+){0,2}(?:\p{Lu}|\d)[\p{L}\p{N}'’&-]*)*)";
 

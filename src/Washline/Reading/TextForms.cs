@@ -22,6 +22,8 @@ public static partial class TextForms
         var stamped = lines.Count(l => Stamp().IsMatch(l.Text));
         if (stamped >= 2 && 3 * stamped >= lines.Count) return TextForm.Captions;
         if (IsTalk(lines)) return TextForm.Spoken;
+        // One amount for all, or a sentence of a method, belongs to a spec.
+        if (lines.Any(l => EachText.Tells(l.Text) || TalkText.IsSentence(l.Text) && MethodText.Starts(l.Text))) return TextForm.Written;
         return MenuText.Is(lines, kinds ?? Kinds.Catalogue) ? TextForm.MenuLine : TextForm.Written;
     }
 

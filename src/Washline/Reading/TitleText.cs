@@ -21,9 +21,15 @@ internal static partial class TitleText
         if (TalkText.IsChat(bare)) score -= 5;
         if (TalkText.IsSentence(bare)) score -= 4;
         if (bare.Contains(',', StringComparison.Ordinal) || TalkText.Words(bare) > 6) score--;
-        var words = bare.Split(' ', StringSplitOptions.RemoveEmptyEntries).Where(w => char.IsLetter(w[0]) && w.Length > 3).ToList();
-        if (words.Count > 0 && words.All(w => char.IsUpper(w[0]))) score += 2;
+        if (IsTitleCase(bare)) score += 2;
         return score;
+    }
+
+    /// <summary>Whether every longer word begins with a capital.</summary>
+    public static bool IsTitleCase(string text)
+    {
+        var words = text.Split(' ', StringSplitOptions.RemoveEmptyEntries).Where(w => char.IsLetter(w[0]) && w.Length > 3).ToList();
+        return words.Count > 0 && words.All(w => char.IsUpper(w[0]));
     }
 
     /// <summary>The parts of a title that names its maker too: <c>Harbour Sour by Ines Prado, The Tin Lantern</c>.</summary>
@@ -44,7 +50,7 @@ internal static partial class TitleText
     private static partial Regex Numbered();
 
     // `GLASSHOUSE SWIZZLE ........ 12`, `Paper Moth  € 11,50`
-    [GeneratedRegex(@"(?:\s*[.…·_]{3,}\s*|\s+(?=[$€£])|\s{3,}|\s+[–—-]\s*(?=[$€£]))[$€£]?\s?\d{1,3}(?:[.,]\d{1,2})?\s*[$€£]?\s*$")]
+    [GeneratedRegex(@"(?:\s*[.…·_]{3,}\s*|\s+(?=[$€£])|\s{3,}|\s+[–—-]\s*(?=[$€£])|\s+[–—]\s*(?=\d{1,2}$))[$€£]?\s?\d{1,3}(?:[.,]\d{1,2})?\s*[$€£]?\s*$")]
     private static partial Regex Price();
 
     [GeneratedRegex(@"\s+")]

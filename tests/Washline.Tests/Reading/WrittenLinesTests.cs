@@ -61,7 +61,7 @@ public class WrittenLinesTests
     [InlineData("juice of half a lime", 0.5, 0.5, "piece", "lime-juice", null, "", "juice of half a")]
     [InlineData("juice of 1 lime", 1, 1, "piece", "lime-juice", null, "", "juice of 1")]
     [InlineData("½ lime, juiced", 0.5, 0.5, "piece", "lime-juice", null, "juiced", "½")]
-    [InlineData("1 shot of espresso", 1, 1, "piece", "espresso", null, "", "1 shot")]
+    [InlineData("1 shot of espresso", 1, 1, "shot", "espresso", null, "", "1 shot")]
     [InlineData("rye whiskey 60 ml", 60, 60, "ml", "rye-whisky", null, "", "60 ml")]
     [InlineData("rye whiskey – 2 oz", 2, 2, "oz", "rye-whisky", null, "", "2 oz")]
     [InlineData("rye whiskey: 2 oz", 2, 2, "oz", "rye-whisky", null, "", "2 oz")]
