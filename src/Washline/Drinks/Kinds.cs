@@ -21,6 +21,7 @@ public sealed class Kinds
 
     private readonly Dictionary<string, Kind> byId;
     private readonly Dictionary<string, Kind> byWords = new(StringComparer.Ordinal);
+    private readonly ILookup<int, KeyValuePair<string, Kind>> byLength;
     private readonly int longest;
 
     /// <summary>A catalogue of those kinds.</summary>
@@ -39,6 +40,7 @@ public sealed class Kinds
         foreach (var (words, kind) in named) byWords.TryAdd(words, kind);
         foreach (var (words, kind) in named) byWords.TryAdd(Words.Singular(words), kind);
 
+        byLength = byWords.ToLookup(entry => entry.Key.Length);
         longest = byWords.Keys.Max(w => w.Count(c => c == ' ') + 1);
     }
 
@@ -97,7 +99,7 @@ public sealed class Kinds
     /// <summary>At most three kinds whose words are no more slips of the finger away than that, nearest first.</summary>
     internal List<Kind> NearestTo(string plain, int most)
     {
-        return byWords
+        return Enumerable.Range(plain.Length - most, 2 * most + 1).SelectMany(length => byLength[length])
             .Select(entry => (entry.Value, Slips: Words.Slips(plain, entry.Key, most)))
             .Where(near => near.Slips <= most && plain.Length > 2)
             .OrderBy(near => near.Slips).ThenBy(near => near.Value.Id, StringComparer.Ordinal)

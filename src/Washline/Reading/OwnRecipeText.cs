@@ -7,6 +7,8 @@ namespace Washline.Reading;
 /// <summary>How an ingredient is made at home, told in a spec: <c>raspberry syrup: two parts juice, three parts sugar</c>.</summary>
 internal sealed partial class OwnRecipeText(Kinds kinds, IngredientText ingredients, EachText each)
 {
+    private const int Looked = 60; // lines of a spec that are looked through for a name; no drink has more
+
     /// <summary>The recipe of one line.</summary>
     /// <param name="line">The line.</param>
     /// <param name="at">Where its words begin.</param>
@@ -28,7 +30,7 @@ internal sealed partial class OwnRecipeText(Kinds kinds, IngredientText ingredie
         if (text.Length > 60 || Over().Match(text) is not { Success: true } over) return null;
         var name = Bare(over.Groups["name"].Value);
         var marked = line.IsHeading || over.Groups["for"].Success || over.Groups["colon"].Success;
-        return marked && IsMade(name, lines) || lines.Any(l => Same(l.Ingredient, name)) && text.Trim().EndsWith(':') ? name : null;
+        return marked && IsMade(name, lines) || text.Trim().EndsWith(':') && lines.TakeLast(Looked).Any(l => Same(l.Ingredient, name)) ? name : null;
     }
 
     /// <summary>The recipe of that name in those words.</summary>
@@ -94,7 +96,7 @@ internal sealed partial class OwnRecipeText(Kinds kinds, IngredientText ingredie
 
     // What is made at home has a word for it, or is an ingredient of the spec.
     private bool IsMade(string name, IReadOnlyList<Line> lines) =>
-        name.Length is > 2 and < 50 && (Made().IsMatch(name) || lines.Any(l => Same(l.Ingredient, name)) && kinds.Find(name).Kind is not { Piece: not null });
+        name.Length is > 2 and < 50 && (Made().IsMatch(name) || lines.TakeLast(Looked).Any(l => Same(l.Ingredient, name)) && kinds.Find(name).Kind is not { Piece: not null });
 
     private bool TellsHow(string words) =>
         BracketText.Ratio(words.TrimEnd('.')) is not null || StartsRatio().IsMatch(words) || Parts(words).Count >= 2 || How().IsMatch(words);

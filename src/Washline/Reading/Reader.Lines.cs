@@ -33,7 +33,7 @@ internal sealed partial class Reader
     private Line? Carried(IngredientLine found)
     {
         if (found.Amount.Unit is not null || found.Line is not { Kind: { } kind } line || line.Amount.Unit.Kind != UnitKind.Piece) return null;
-        var unit = spec.Lines.Select(l => l.Amount.Unit).LastOrDefault(u => u.Kind is UnitKind.Poured or UnitKind.Part);
+        var unit = spec.Lines.FindLast(l => l.Amount.Unit.Kind is UnitKind.Poured or UnitKind.Part)?.Amount.Unit;
         var (low, high) = (line.Amount.Low, line.Amount.High);
         if (unit is null || low != high || high <= 0) return null;
         var counted = kind.Piece is not null;

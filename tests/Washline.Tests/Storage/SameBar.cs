@@ -14,6 +14,7 @@ public static class SameBar
         Assert.Equal(expected.Tools, actual.Tools);
         Assert.Equal(expected.Glasses, actual.Glasses);
         Assert.Equal(expected.Measures, actual.Measures);
+        Assert.Equal(expected.Words, actual.Words);
         Assert.Equal(expected.Settings, actual.Settings);
         Assert.Equal(expected.Specs.Select(s => s.Title), actual.Specs.Select(s => s.Title));
         Assert.Equal(expected.Specs.Select(SpecText.Write), actual.Specs.Select(SpecText.Write));

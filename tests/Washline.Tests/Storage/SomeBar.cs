@@ -71,6 +71,7 @@ public static class SomeBar
             Tools = [.. rest.Item1.Select(n => new Tool(n))],
             Glasses = rest.Item2,
             Measures = rest.Item3,
+            Words = [.. shelf.Item3.Select(f => new PlacedWords("said " + f.Item1, f.Item2))],
             Settings = new Settings(house.Item1, house.Item2 == 0 ? null : house.Item2 == 1) { Hand = new Hand(house.Item3 == 0 ? null : new Band(0.7 + house.Item3 / 7.0, 1.1 + house.Item3, 4.9), house.Item2 == 1 ? new Band(0.2, 1 / 3.0, 1) : null) },
             Specs = [.. Enumerable.Range(0, house.Item3).Select(i => Draft.Read(SpecForm.Replace("{0}", $"Sour Number {i}", StringComparison.Ordinal), Kinds.Catalogue).Specs[0])],
             HousePours = house.Item3 == 0 ? [] : [new HousePour("Sour Number 0", [new HousePourLine("=the \"gin\"|1", 61.25), new HousePourLine("limes", 22.5)], house.Item4)],
@@ -93,6 +94,7 @@ public static class SomeBar
             Tools = [.. Once(bar.Tools, t => t.Name)],
             Glasses = [.. Once(bar.Glasses, g => g.Name)],
             Measures = [.. Once(bar.Measures, m => m.Name)],
+            Words = [.. Once(bar.Words, w => w.Words)],
         };
     }
 }
