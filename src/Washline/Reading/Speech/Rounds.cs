@@ -1,0 +1,76 @@
+using System.Text.RegularExpressions;
+
+namespace Washline.Reading.Speech;
+
+/// <summary>Parts a talk into the drinks it goes through.</summary>
+internal static partial class Rounds
+{
+    private const int Fewest = 2; // ingredients of a drink, for a talk to be parted at it
+
+    public static List<Round> Of(Talk talk, SpokenText text, IReadOnlyList<Told> told, IReadOnlyList<SaidName> names)
+    {
+        var live = told.Where(t => !t.TakenBack).ToList();
+        var cuts = Cuts(text, live, names);
+        var rounds = new List<Round>();
+        var from = 0;
+        foreach (var to in cuts.Append(talk.Count))
+        {
+            var own = live.Where(t => t.Start >= from && t.Start < to).ToList();
+            if (own.Count > 0) rounds.Add(new Round(from, to, own, Best(names.Where(n => n.From >= from && n.From < to).ToList())));
+            from = to;
+        }
+
+        return rounds;
+    }
+
+    private static List<int> Cuts(SpokenText text, List<Told> live, IReadOnlyList<SaidName> names)
+    {
+        var cuts = new List<int>();
+        if (live.Count < 2 * Fewest) return cuts;
+        var several = names.Where(n => n.Weight >= 2).Select(n => Key(n.Name)).Distinct().Count() > 1;
+        var at = Next().Matches(text.Text).Select(m => (At: text.Word(m.Index), Name: (SaidName?)null))
+            .Concat(names.Where(n => n.Opens && several).Select(n => (At: n.From, Name: (SaidName?)n))).OrderBy(c => c.At).ToList();
+        var from = 0;
+        foreach (var (here, name) in at)
+        {
+            var before = live.Count(t => t.Start >= from && t.Start < here);
+            if (before < Fewest || live.Count(t => t.Start >= here) < Fewest) continue;
+            var last = live.Last(t => t.Start < here);
+            var first = live.First(t => t.Start >= here);
+            var between = text.Text[text.At(Math.Min(last.End, here))..text.At(here)];
+            if (!Finished().IsMatch(between)) continue;
+            var cut = here;
+            if (name is not null)
+            {
+                var own = names.Where(n => n.From >= from && n.From < here).ToList();
+                if (name.Weight < 2 && first.Start - here > 40 || own.Any(n => Same(n.Name, name.Name))) continue;
+                if (own.Count == 0) cut = name.To; // its name came last; what follows is another drink
+                if (own.Count == 0 && names.Where(n => n.From > here).All(n => Same(n.Name, name.Name))) continue;
+            }
+
+            cuts.Add(cut);
+            from = cut;
+        }
+
+        return cuts;
+    }
+
+    private static SaidName? Best(List<SaidName> names) => names
+        .GroupBy(n => names.Where(o => Same(o.Name, n.Name)).Max(o => o.Name.Length))
+        .Select(g => (g.MaxBy(n => n.Name.Length)!, Weight: g.Sum(n => n.Weight), g.First().From))
+        .OrderByDescending(g => g.Weight).ThenBy(g => g.From).Select(g => g.Item1).FirstOrDefault();
+
+    private static bool Same(string a, string b)
+    {
+        var (x, y) = (Key(a), Key(b));
+        return x == y || x.StartsWith(y + " ", StringComparison.Ordinal) || y.StartsWith(x + " ", StringComparison.Ordinal) || x.EndsWith(" " + y, StringComparison.Ordinal) || y.EndsWith(" " + x, StringComparison.Ordinal);
+    }
+
+    private static string Key(string name) => Washline.Drinks.Words.Plain(name);
+
+    [GeneratedRegex(@"\b(?:(?:the |our |my |your )(?:second|next|other|third|last|final) (?:one|drink|cocktail)|(?:second|next|third|last) (?:one|up|drink|cocktail)|drink number (?:two|three|four)|drink (?:two|three)|number (?:two|three)|moving on|on to the (?:next|second)|onto the (?:next|second)|second (?:thing|recipe))\b")]
+    private static partial Regex Next();
+
+    [GeneratedRegex(@"\b(?:strain\w*|garnish\w*|shak\w+|stir\w*|serve\w*|cheers|glass|coupe|twist|peel|wheel|sip|taste\w*|drink that|top\w*|done|thats it|that is it|there you|voila|built|build|swizzle|blend)\b")]
+    private static partial Regex Finished();
+}

@@ -1,0 +1,49 @@
+using System.Text.RegularExpressions;
+using Washline.Drinks;
+
+namespace Washline.Reading.Speech;
+
+/// <summary>The ice a talk serves the drink on.</summary>
+internal static partial class SaidIce
+{
+    public static (ServedIce Ice, int From, int To)? In(SpokenText text)
+    {
+        (ServedIce Ice, int From, int To, int Weight)? best = null;
+        foreach (Match found in Served().Matches(text.Text))
+        {
+            var before = text.Text[Math.Max(0, found.Index - 45)..found.Index];
+            var after = text.Text[(found.Index + found.Length)..Math.Min(text.Text.Length, found.Index + found.Length + 40)];
+            var up = found.Groups["up"].Success;
+            if (up ? Dry().IsMatch(before) || DryAfter().IsMatch(after) : !found.Groups["top"].Success && (Mixing().IsMatch(before) || MixingIn().IsMatch(found.Value) || MixingAfter().IsMatch(after) && !found.Groups["over"].Success)) continue;
+            var ice = up ? ServedIce.None : Crushed().IsMatch(found.Value) ? ServedIce.Crushed : Large().IsMatch(found.Value) ? ServedIce.LargeCube : ServedIce.Cubes;
+            var weight = ice is ServedIce.Crushed or ServedIce.LargeCube ? 3 : found.Groups["over"].Success || up ? 2 : 1;
+            if (best is null || weight > best.Value.Weight) best = (ice, text.Word(found.Index), text.Word(found.Index + found.Length), weight);
+        }
+
+        return best is { } b ? (b.Ice, b.From, b.To) : null;
+    }
+
+    [GeneratedRegex(@"(?<up>\bno ice(?: in)?(?: the glass)?\b|\bwithout (?:any )?ice\b|\b(?:serve|served|serving|goes|its|drink it|drunk|comes) (?:it )?(?:straight )?up\b|\bstraight up\b|\bneat\b)|(?<over>\b(?:over|on|onto|on top of)(?: (?!ice|cubes?|rocks?|blocks?)\w+){0,4} (?:ice(?: cubes?)?|cubes?|rocks?|blocks?|spheres?|ball)\b)|(?<top>\b(?:more |some |extra )?(?:crushed|pebble|cracked|shaved|nugget) ice (?:on top|over the top|up top|heaped)\b)|\b(?:fill|filled|pack|packed|load|loaded|heap|cram|stuff|stuffed|top)(?: (?!ice)\w+){0,6} (?:with|of)(?: (?!ice)\w+){0,3} ice(?: cubes?)?\b|\bfull of(?: (?!ice)\w+){0,2} ice\b|\bice filled\b|\b(?:put|add|drop|get|throw|throwing|adding|pop)(?: (?!ice)\w+){0,3} (?:ice(?: cubes?)?|big cube|large cube|cube)(?: \w+)? (?:in|into)(?: (?:it|that|there|the|a|your|my|this)| \w+ glass){1,3}\b|\bice in an? \w+(?: glass)?\b|\bwith (?:one |a )?(?:big|large|single)(?: \w+)? (?:cube|rock|block)\b|\bin the glass with ice\b|\bwith ice in (?:it|the glass)\b|\b(?:crushed|pebble|cracked|shaved|nugget) ice\b")]
+    private static partial Regex Served();
+
+    [GeneratedRegex(@"\b(?:dry )?(?:shak(?:e|en|ing)|whip|whisk)\b[^.]{0,22}$|\bfirst ?,? ?$")]
+    private static partial Regex Dry();
+
+    [GeneratedRegex(@"^ ?,? ?(?:and |just |yet |for |to )?(?:\w+ ){0,2}(?:shake|shaking|just to get|yet|first|froth|foam|emulsif\w*)")]
+    private static partial Regex DryAfter();
+
+    [GeneratedRegex(@"\b(?:shak(?:e|en|ing)|stir(?:red|ring)?|shaker|tin|mixing glass|jug|pitcher|blend(?:er|ed)?)\b[^.]{0,26}$")]
+    private static partial Regex Mixing();
+
+    [GeneratedRegex(@"\b(?:shaker|tin|tins|mixing glass|blender|jug|pitcher)\b")]
+    private static partial Regex MixingIn();
+
+    [GeneratedRegex(@"^ ?[,.]? ?(?:and |then |now |we |you |ill |just |give it |and then |and you |and we |lid on ){0,3}(?:(?:a |an? hard |a good |hard |really |then ){0,2}(?:shake|stir|shaking|stirring|blend|lid|cap|seal)|until your|in the (?:shaker|tin|mixing))")]
+    private static partial Regex MixingAfter();
+
+    [GeneratedRegex(@"\b(?:crushed|pebbled?|cracked|shaved|nugget|snow)\b")]
+    private static partial Regex Crushed();
+
+    [GeneratedRegex(@"\b(?:(?:large|big|one|single|king|clear|huge|giant|massive|nice big)\b(?: \w+){0,2}? (?:cube|rock|block|ice)|block|spheres?|ball)\b")]
+    private static partial Regex Large();
+}

@@ -1,0 +1,236 @@
+namespace Washline.Reading.Speech;
+
+/// <summary>Finds ingredients beside amounts, by their names or by their sound.</summary>
+internal sealed class Slots(Talk talk, Lexicon lexicon)
+{
+    private const int MostBetween = 7;
+    private const int MostLookups = 4000; // a text of nothing but unknown words stays quick
+    private const double Sure = 0.06; // as near as this, a sound goes before a shorter name that is known
+    private const double Near = 0.12;
+    private const int LongestHeard = 4;
+
+    private readonly Dictionary<string, (string Name, double Apart)?> heard = [];
+
+    /// <summary>The ingredient that follows an amount which ends there.</summary>
+    /// <param name="from">The word behind the amount.</param>
+    /// <param name="open">Whether words that the catalogue does not know may be an ingredient.</param>
+    public Slot? After(int from, bool open) => After(from, open, strong: true);
+
+    private Slot? After(int from, bool open, bool strong)
+    {
+        var (at, of, loose, run, first) = (from, false, true, from, from);
+        for (var between = 0; between <= MostBetween && at < talk.Count; between++)
+        {
+            var pause = talk.Before(at);
+            if (pause == Pause.Stop && !(of && at == run && loose)) return null;
+            if (Ways.Fillers.At(talk, at) is > 0 and var filler && !(talk[at] == "like" && !of))
+            {
+                if (at > run && !Praised(run, at)) break;
+                at += filler;
+                (run, loose) = (at, true);
+                continue;
+            }
+
+            if (pause == Pause.Comma && !loose) return null;
+            if (talk[at] == "of" && !of)
+            {
+                (of, loose, at) = (true, true, at + 1);
+                run = first = at;
+                continue;
+            }
+
+            if (talk[at] == "each" && Soon(at + 1))
+            {
+                (loose, at) = (true, at + 1);
+                run = first = at;
+                continue;
+            }
+
+            if (talk[at] is "that" or "this" or "those" or "these" or "it" or "each" or "them" or "both" or "which" && !Soon(at + 1)) return of ? new Slot(at, at + 1, "") { Back = true, Of = true } : null;
+            if (Ratio(at) is { } ratio) return Named(at, ratio.End, ratio.End, of) is { } named ? named with { Start = at, Phrase = $"{named.Phrase} ({ratio.Written})" } : null;
+            if (strong && Proof(at) is { } proof) return After(proof.End, open, false) is { Back: false } behind ? behind with { Start = at, Phrase = $"{behind.Phrase} ({proof.Written})", Of = of || behind.Of } : null;
+            if (lexicon.At(talk, at) > 0) return Named(first, run, at, of);
+            if (Ways.Determiners.Contains(talk[at]))
+            {
+                if (at > run && !Praised(run, at)) break;
+                at++;
+                run = at;
+                loose = false;
+                continue;
+            }
+
+            if (Ways.Stops.Contains(talk[at]) && !Ways.Praise.Contains(talk[at]) && !(of && talk[at] == "or")) break;
+            if (SaidNumber.One(talk, at) is not null) break;
+            if (Ways.Praise.Contains(talk[at]) && run == at) run++;
+            loose = false;
+            at++;
+        }
+
+        return Unknown(run, of, open) is { Known: true } heard ? heard : (first < run && of ? Unknown(first, of, false) : null) ?? Unknown(run, of, open);
+    }
+
+    private bool Praised(int from, int to)
+    {
+        for (var i = from; i < to; i++)
+        {
+            if (!Ways.Praise.Contains(talk[i])) return false;
+        }
+
+        return true;
+    }
+
+    /// <summary>The ingredient right before that place, by name, or by sound where the ear is sure.</summary>
+    public Slot? Before(int end, bool bySound)
+    {
+        for (var length = 5; length >= 1; length--)
+        {
+            var start = end - length;
+            if (start >= 0 && NoPause(start, end) && lexicon.At(talk, start) == length) return Whole(start, end);
+        }
+
+        for (var length = LongestHeard; bySound && length >= 1; length--)
+        {
+            var start = end - length;
+            if (start < 0 || !NoPause(start, end) || Ways.Stops.Contains(talk[start]) && talk[start] != "or") continue;
+            var words = talk.Plain(start, end);
+            if (words.Length >= 6 && Sounds(words) is { Apart: <= Sure } near) return Heard(start, end, near, false);
+        }
+
+        return null;
+    }
+
+    /// <summary>The ingredient named right there.</summary>
+    public Slot? At(int at)
+    {
+        while (at < talk.Count && (Ways.Determiners.Contains(talk[at]) || talk[at] == "of" || Ways.Praise.Contains(talk[at]) && lexicon.At(talk, at) == 0) && talk.Before(at + 1) == Pause.None) at++;
+        if (lexicon.At(talk, at) > 0) return Named(at, at, at, false);
+        var slot = Unknown(at, false, false);
+        return slot is { Known: true, Apart: <= 0.1 } && slot.End - slot.Start > 0 && slot.Phrase.Length > 4 ? slot : null;
+    }
+
+    private bool NoPause(int start, int end)
+    {
+        for (var i = start + 1; i < end; i++)
+        {
+            if (talk.Before(i) != Pause.None) return false;
+        }
+
+        return true;
+    }
+
+    // A name stands within the next few words.
+    private bool Soon(int at)
+    {
+        for (var i = at; i < at + 4 && talk.Before(i) == Pause.None; i++)
+        {
+            if (lexicon.At(talk, i) > 0) return true;
+            if (Ways.Stops.Contains(talk[i])) return false;
+        }
+
+        return false;
+    }
+
+    private Slot? Named(int first, int run, int at, bool of)
+    {
+        while (at < talk.Count && lexicon.At(talk, at) == 0 && (Ways.Praise.Contains(talk[at]) || Ways.Determiners.Contains(talk[at]) || talk[at] == "of") && talk.Before(at) == Pause.None) at++;
+        var length = lexicon.At(talk, at);
+        if (length == 0) return null;
+        var end = at + length;
+
+        // A longer name that sounds so goes before a shorter one: `orange bidders` is no orange.
+        for (var more = Math.Min(LongestHeard, Run(at)); more > length; more--)
+        {
+            var words = talk.Plain(at, at + more);
+            if (Sounds(words) is { Apart: <= Sure } near && near.Name != talk.Plain(at, end) && near.Name.Contains(' ', StringComparison.Ordinal) && near.Name.Length > talk.Plain(at, end).Length) return Heard(at, at + more, near, of);
+        }
+
+        // `a gave syrup`, `demo era syrup`: the end of the name was heard right.
+        for (var from = first; from < at; from++)
+        {
+            if (end - from > LongestHeard + 1 || !NoPause(from, end) || from > first && from < run) continue;
+            if (Sounds(talk.Plain(from, end)) is { Apart: <= Near } near && near.Name.Split(' ')[^1] == talk[end - 1] && !(from == first && Whole(from, end).Phrase == near.Name)) return Heard(from, end, near, of);
+        }
+
+        var slot = Whole(at, end) with { Of = of };
+        var start = Math.Min(run, at);
+        while (start < at && (Ways.Praise.Contains(talk[start]) || Ways.Determiners.Contains(talk[start]) || talk[start] == "of")) start++;
+        if (start < at) slot = slot with { Start = start, Phrase = talk.Plain(start, at) + " " + slot.Phrase };
+        return Behind(slot);
+    }
+
+    // `simple syrup, two to one`
+    private Slot Behind(Slot slot)
+    {
+        if (!slot.Phrase.Contains("syrup", StringComparison.Ordinal) && slot.Phrase != "simple" && !slot.Phrase.Contains("honey", StringComparison.Ordinal)) return slot;
+        var at = slot.End;
+        if (talk[at] is "and" or "thats" or "its" or "at" or "so" or "in") at++;
+        if (talk[at] is "thats" or "its" or "a") at++;
+        if (talk.Before(slot.End) == Pause.Stop || Ratio(at) is not { } ratio) return slot;
+        var end = talk[ratio.End] is "honey" or "sugar" && talk[ratio.End + 1] == "to" && talk[ratio.End + 2] == "water" ? ratio.End + 3 : ratio.End;
+        return slot with { End = end, Phrase = $"{slot.Phrase} ({ratio.Written})" };
+    }
+
+    // `two to one`, `2:1`
+    private (int End, string Written)? Ratio(int at)
+    {
+        if (talk[at].Length == 3 && talk[at][1] == ':') return (at + 1, talk[at]);
+        if (talk[at + 1] != "to" || talk[at + 2] is not ("one" or "1") || SaidNumber.One(talk, at) is not { } more || more.End != at + 1 || more.Low is < 1 or > 5) return null;
+        return (at + 3, Text.Number(more.Low) + ":1");
+    }
+
+    private (int End, string Written)? Proof(int at)
+    {
+        if (SaidNumber.One(talk, at) is { } number && talk[number.End] is "proof" or "percent" && number.Low is > 0 and <= 200) return (number.End + 1, $"{Text.Number(number.Low)} {(talk[number.End] == "proof" ? "proof" : "%")}");
+        return null;
+    }
+
+    private int Run(int at)
+    {
+        var end = at + 1;
+        while (end < talk.Count && end - at < LongestHeard && talk.Before(end) == Pause.None && SaidNumber.One(talk, end) is null) end++;
+        return end - at;
+    }
+
+    private Slot? Unknown(int run, bool of, bool open)
+    {
+        if (run >= talk.Count || SaidNumber.One(talk, run) is not null) return null;
+        var stop = Ways.Stops.Contains(talk[run]);
+        (Slot Slot, double Apart)? best = null;
+        var longest = Run(run);
+        for (var length = longest; length >= 1; length--)
+        {
+            if (length == 1 && (stop || Ways.Plainly.Contains(talk[run])) || stop && !of) break;
+            var words = talk.Plain(run, run + length);
+            if (words.Length < 3 || Sounds(words) is not { } near) continue;
+            if (stop && (near.Apart > 0.02 || words.Length < 5) || !of && near.Apart > Near || length == 1 && near.Apart > 0 && words.Length < 6) continue;
+            if (Ways.Stops.Contains(talk[run + length - 1]) && near.Apart > 0.02) continue;
+            if (best is null || near.Apart < best.Value.Apart - 0.08) best = (Heard(run, run + length, near, of), near.Apart);
+        }
+
+        if (best is { } found) return found.Slot;
+        if (!open || !of) return null;
+        var end = run;
+        while (end < talk.Count && end - run < 3 && (end == run || talk.Before(end) == Pause.None) && !Ways.Stops.Contains(talk[end]) && SaidNumber.One(talk, end) is null && char.IsLetter(talk[end][0])) end++;
+        return end > run ? new Slot(run, end, talk.Plain(run, end)) { Known = false, Of = true } : null;
+    }
+
+    private Slot Heard(int start, int end, (string Name, double Apart) near, bool of)
+    {
+        while (talk.Before(end) == Pause.None && Ways.Heads.Contains(talk[end]) && near.Name.Split(' ')[^1] != talk[end] && lexicon.Kinds.Find($"{near.Name} {talk[end]}") is { Left: "" })
+        {
+            near = ($"{near.Name} {talk[end]}", near.Apart);
+            end++;
+        }
+
+        return new Slot(start, end, near.Name) { Mended = new Mended(talk.Said(start, end), near.Name), Apart = near.Apart, Of = of };
+    }
+
+    private Slot Whole(int start, int end) => new(start, end, talk.Plain(start, end));
+
+    private (string Name, double Apart)? Sounds(string words)
+    {
+        if (words.Length > 40) return null;
+        if (heard.TryGetValue(words, out var before)) return before;
+        return heard.Count >= MostLookups ? null : heard[words] = lexicon.Sounds.Nearest(words);
+    }
+}

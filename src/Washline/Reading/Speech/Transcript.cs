@@ -1,0 +1,237 @@
+using System.Text.RegularExpressions;
+
+namespace Washline.Reading.Speech;
+
+/// <summary>A transcript or captions taken apart: what is said, and the marks of the form around it.</summary>
+internal sealed partial class Transcript
+{
+    private const int LongestTag = 120;
+    private const int LongestOverlap = 40;
+
+    private readonly IReadOnlyList<SourceLine> lines;
+    private readonly List<Word> words = [];
+    private readonly List<(int Line, int Start, int End, int Word)> spans = [];
+    private readonly List<Problem> problems = [];
+    private readonly List<Word> cue = [];
+    private readonly List<int> cueSpans = [];
+    private (double From, double To)? times;
+    private double? second;
+    private Pause pause = Pause.Stop;
+    private int rolled;
+
+    private Transcript(IReadOnlyList<SourceLine> lines) => this.lines = lines;
+
+    /// <summary>Whether it holds times.</summary>
+    public bool Timed { get; private set; }
+
+    public IReadOnlyList<Problem> Problems => problems;
+
+    public static Transcript Of(string text)
+    {
+        var transcript = new Transcript(SourceLine.Split(text));
+        transcript.Read();
+        return transcript;
+    }
+
+    public Talk Talk() => new(lines, words);
+
+    /// <summary>Every word of the text once: runs of words that were read alike, and the marks between them.</summary>
+    public IReadOnlyList<Accounted> Account(ReadAs[] reads)
+    {
+        var account = new List<Accounted>();
+        for (var i = 0; i < spans.Count;)
+        {
+            var (line, start, _, word) = spans[i];
+            var readAs = Read(word);
+            var next = i + 1;
+            while (next < spans.Count && spans[next].Line == line && Read(spans[next].Word) == readAs) next++;
+            if (i == 0 || spans[i - 1].Line != line) start = 0;
+            var end = next < spans.Count && spans[next].Line == line ? spans[next].Start : lines[line].Raw.Length;
+            var text = lines[line].Raw[start..end];
+            account.Add(new Accounted(line + 1, text.Trim(), readAs, start + text.Length - text.TrimStart().Length + 1));
+            i = next;
+        }
+
+        return account;
+
+        ReadAs Read(int word) => word >= 0 ? reads[word] : word == Aside ? ReadAs.Talk : ReadAs.Marks;
+    }
+
+    private const int Mark = -1;
+    private const int Aside = -2;
+
+    private void Read()
+    {
+        var (block, afterBlank) = (false, true);
+        for (var i = 0; i < lines.Count; i++)
+        {
+            var text = lines[i].Text;
+            if (lines[i].IsBlank)
+            {
+                if (lines[i].Raw.Trim().Length > 0) Marked(i);
+                if (times is null) pause = Pause.Stop;
+                (block, afterBlank) = (false, true);
+                continue;
+            }
+
+            if (block || afterBlank && Block().IsMatch(text))
+            {
+                block = true;
+                Marked(i);
+            }
+            else if (text.Contains("-->", StringComparison.Ordinal))
+            {
+                Marked(i);
+                Cue(i, text);
+            }
+            else if (CueNumber().IsMatch(text) && (Timed || FollowsTime(i)) || afterBlank && FollowsTime(i) && Timed)
+            {
+                Marked(i);
+            }
+            else
+            {
+                Said(i, text);
+            }
+
+            afterBlank = false;
+        }
+
+        Close();
+    }
+
+    private bool FollowsTime(int line) => line + 1 < lines.Count && lines[line + 1].Text.Contains("-->", StringComparison.Ordinal);
+
+    private void Marked(int line) => spans.Add((line, 0, lines[line].Raw.Length, Mark));
+
+    private void Cue(int line, string text)
+    {
+        Close();
+        Timed = true;
+        var found = Clock().Matches(text);
+        if (found.Count >= 2 && Seconds(found[0]) is { } from && Seconds(found[1]) is { } to)
+        {
+            times = (from, to < from ? from : to);
+            second = from;
+            return;
+        }
+
+        times = null;
+        problems.Add(lines[line].Problem(0, $"“{Short(text.Trim())}” gives no time from and to.", "Write it such as `00:00:12.000 --> 00:00:15.000`; the words keep the time before."));
+    }
+
+    // What a cue repeats of the words before it is folded: it was said once.
+    private void Close()
+    {
+        if (cue.Count > 0)
+        {
+            var repeated = Overlap();
+            for (var i = 0; i < cue.Count; i++)
+            {
+                if (i < repeated) continue;
+                var said = cue[i];
+                if (times is { } t && said.Second is null) said = said with { Second = t.From + (t.To - t.From) * i / cue.Count };
+                spans[cueSpans[i]] = spans[cueSpans[i]] with { Word = words.Count };
+                words.Add(said);
+            }
+
+            if (repeated > 1) rolled++;
+        }
+
+        cue.Clear();
+        cueSpans.Clear();
+        times = null;
+    }
+
+    private int Overlap()
+    {
+        var line = cue.FindIndex(w => w.Line != cue[0].Line);
+        for (var length = Math.Min(Math.Min(cue.Count, words.Count), LongestOverlap); length >= 1; length--)
+        {
+            var same = true;
+            for (var k = 0; same && k < length; k++) same = words[words.Count - length + k].Plain == cue[k].Plain;
+            if (same) return length > 1 || rolled > 2 || length == line ? length : 0;
+        }
+
+        return 0;
+    }
+
+    private void Said(int line, string text)
+    {
+        for (var at = 0; at < text.Length;)
+        {
+            var c = text[at];
+            if (c is '<' or '{' && Tag(text, at) is > 0 and var tag)
+            {
+                if (Clock().Match(text, at, tag) is { Success: true } inline && Seconds(inline) is { } now) second = now;
+                spans.Add((line, at, at + tag, Mark));
+                at += tag;
+            }
+            else if (Stamp().Match(text, at) is { Success: true } stamp && (c is '[' or '(' || text.AsSpan(0, at).IsWhiteSpace()) && Seconds(Clock().Match(stamp.Value)) is { } stamped)
+            {
+                Close();
+                Timed = true;
+                second = stamped;
+                spans.Add((line, at, at + stamp.Length, Mark));
+                at += stamp.Length;
+            }
+            else if (c == '[' && Aloud().Match(text, at) is { Success: true } sound)
+            {
+                spans.Add((line, at, at + sound.Length, Aside));
+                pause = Pause.Stop;
+                at += sound.Length;
+            }
+            else if (c == '&' && Entity().Match(text, at) is { Success: true } entity)
+            {
+                spans.Add((line, at, at + entity.Length, Mark));
+                at += entity.Length;
+            }
+            else if (char.IsLetterOrDigit(c) && WordForm().Match(text, at) is { Success: true } word)
+            {
+                Add(line, at, word.Length, text);
+                at += word.Length;
+            }
+            else
+            {
+                Between(line, text, at);
+                at++;
+            }
+        }
+    }
+
+    private static int Tag(string text, int at)
+    {
+        if (text[at] == '{' && (at + 1 >= text.Length || text[at + 1] != '\\')) return 0;
+        var close = text.AsSpan(at, Math.Min(LongestTag, text.Length - at)).IndexOf(text[at] == '<' ? '>' : '}');
+        return close < 0 ? 0 : close + 1;
+    }
+
+    private static double? Seconds(Match clock)
+    {
+        if (!clock.Success) return null;
+        double Part(int group) => clock.Groups[group].Success ? double.Parse(clock.Groups[group].Value.Replace(',', '.'), System.Globalization.CultureInfo.InvariantCulture) : 0;
+        return Part(2) < 60 || !clock.Groups[1].Success ? Part(1) * 3600 + Part(2) * 60 + Part(3) : null;
+    }
+
+    private static string Short(string text) => text.Length <= 60 ? text : text[..60] + " …";
+
+    [GeneratedRegex(@"^\uFEFF?(?:WEBVTT|NOTE|STYLE|REGION)(?:\s|$)")]
+    private static partial Regex Block();
+
+    [GeneratedRegex(@"^\s*\d{1,9}\s*$")]
+    private static partial Regex CueNumber();
+
+    [GeneratedRegex(@"(?<![\d:.,])(?:(\d{1,2}):)?(\d{1,3}):([0-5]\d(?:[.,]\d{1,3})?)(?![\d:])")]
+    private static partial Regex Clock();
+
+    [GeneratedRegex(@"\G(?:\[(?:\d{1,2}:)?\d{1,3}:[0-5]\d(?:[.,]\d{1,3})?\]|\((?:\d{1,2}:)?\d{1,3}:[0-5]\d(?:[.,]\d{1,3})?\)|(?:\d{1,2}:)?\d{1,3}:[0-5]\d(?:[.,]\d{1,3})?(?=\s|$))")]
+    private static partial Regex Stamp();
+
+    [GeneratedRegex(@"\G\[[^\[\]]{1,60}\]")]
+    private static partial Regex Aloud();
+
+    [GeneratedRegex(@"\G&(?:[a-z]{2,6}|#\d{1,5});")]
+    private static partial Regex Entity();
+
+    [GeneratedRegex(@"\G(?:\d+(?:[.,/⁄:]\d+)*[½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞]?|[½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞]|\p{L}[\p{L}\p{M}]*(?:['’]\p{L}+)*|[\p{L}\p{N}])")]
+    private static partial Regex WordForm();
+}
