@@ -25,6 +25,8 @@ internal static partial class DrinkNames
         "something", "anything", "nothing", "everything", "two", "three", "four", "five", "six", "half", "quarter", "dash", "ounce", "ounces", "mils", "cold", "hot", "warm", "start", "finish", "beginning", "delicious", "different", "perfect", "right", "wrong", "most", "more", "less", "dry", "wet", "double", "summer", "winter", "spring", "autumn", "proper", "fancy", "fresh", "special", "quiet", "fine", "better", "thirty", "twenty", "ten", "twelve", "fifteen", "syrup", "bottle", "bottles", "mine", "yours", "test", "joke", "cheat", "step", "order",
     ];
 
+    private static readonly HashSet<string> Likened = ["variation", "variations", "riff", "style", "type", "kind", "family", "template", "version", "recipe", "variant", "spec", "glass", "glasses"];
+
     private static readonly HashSet<string> Joins = ["of", "the", "in", "and", "on", "at", "a", "for", "to", "de", "du", "la", "le", "no", "n"];
 
     private static readonly HashSet<string> People =
@@ -48,16 +50,30 @@ internal static partial class DrinkNames
             if (article) at++;
             if (!firm && !closes && !article && !(cue.Groups["make"].Success && talk.HasCapitals)) continue;
             var end = talk.HasCapitals ? Capitals(talk, at) : Small(talk, at);
-            if (end <= at) continue;
+            if (end <= at || talk.Before(end) == Pause.None && Likened.Contains(talk[end])) continue;
             if (end > at && lexicon.At(talk, at) == end - at) continue; // an ingredient is called something too
             if (!talk.HasCapitals && (end - at == 1 && Common.Contains(talk[at]) || !firm && (Common.Contains(talk[at]) && !closes || Common.Contains(talk[end - 1])))) continue;
             if (talk.HasCapitals && end - at == 1 && Common.Contains(talk[at]) && !firm) continue;
             if (!firm && !talk.HasCapitals && closes && !article) continue;
-            end = Longer(talk, at, end);
-            names.Add(new SaidName(Shown(talk, talk[end - 1] == talk[at] || end - at < 3 || talk[at] != talk[at + 1] ? at : at + 1, end), at, end, firm ? 4 : closes ? 2 : cue.Groups["make"].Success ? 2 : 1, !closes));
+            (at, end) = Longer(talk, at, end);
+            names.Add(new SaidName(Shown(talk, at, end), at, end, firm ? 4 : closes ? 2 : cue.Groups["make"].Success ? 2 : 1, !closes));
         }
 
+        if (talk.HasCapitals) Alone(talk, lexicon, text, names);
         return names;
+    }
+
+    // `The Sunday Paper. Forty-five mils of gin …`
+    private static void Alone(Talk talk, Lexicon lexicon, SpokenText text, List<SaidName> names)
+    {
+        foreach (Match sentence in Sentence().Matches(text.Text))
+        {
+            var at = text.Word(sentence.Groups[1].Index);
+            var from = talk[at] == "the" ? at + 1 : at;
+            var end = Capitals(talk, from);
+            if (end - at < 2 || talk.Before(end) != Pause.Stop || end - from > LongestName || Enumerable.Range(from, end - from).Any(i => lexicon.At(talk, i) == end - i || SaidNumber.One(talk, i) is not null) || Ways.Stops.Contains(talk[from])) continue;
+            names.Add(new SaidName(Shown(talk, from, end), from, end, 2, true));
+        }
     }
 
     // `a friend called Lena`, `a bar called the Heron`
@@ -86,10 +102,10 @@ internal static partial class DrinkNames
     }
 
     // `a Gasworks. Gasworks Cooler, to give it its full name`
-    private static int Longer(Talk talk, int at, int end)
+    private static (int At, int End) Longer(Talk talk, int at, int end)
     {
-        if (!talk.HasCapitals || end - at != 1 || talk[end] != talk[at] || !Capital(talk, end)) return end;
-        return Capitals(talk, end) is var more && more - end > 1 ? more : end;
+        if (!talk.HasCapitals || end - at != 1 || talk[end] != talk[at] || !Capital(talk, end)) return (at, end);
+        return Capitals(talk, end) is var more && more - end > 1 ? (end, more) : (at, end);
     }
 
     private static int Joined(Talk talk, int at)
@@ -131,6 +147,9 @@ internal static partial class DrinkNames
         return string.Join(' ', said.Split(' ').Select((w, i) => i > 0 && Joins.Contains(w) ? w : CultureInfo.InvariantCulture.TextInfo.ToTitleCase(w)));
     }
 
-    [GeneratedRegex(@"\b(?:(?<firm>(?:is |was |its |be |also |simply |been |what we |he |she |they |i )?(?:called|named|known as|dubbed|entitled|titled)(?: (?:it|this|this one|that|that one))?|calls? (?:it|this|this one|this drink|that)|by the name of|goes by(?: the name)?(?: of)?|(?:drinks |its |the |whose )name(?: of (?:this|the) (?:one|drink|cocktail))?(?: is| was|s)|drink of the (?:day|night|week|evening) is|(?:todays|tonights|this weeks|the first|the second|the next|the other|first|second|next|last|the last) (?:drink|one|cocktail)? ?(?:is|will be|was|up is|we have is|today is|tonight is)(?: called)?)|(?<close>(?:and |so |there )?(?:thats|that is|that was|that ,? ?my (?:friends?|dears?|loves?) ,? is|and that ,? (?:\w+ ){0,3},? ?is|you have(?: it)?(?: ,| .)?|youve got(?: yourself)?|there you (?:go|have it|are)(?: ,| .)?|here you (?:go|are)(?: ,| .)?|voila(?: ,| .)?|to you ,?|one)(?: your| our)?)|(?<make>(?:making|make|mixing|mix|doing|do|have|show you(?: how to make)?|try|trying|shaking up|stirring up|knock(?:ing)? up|whipping up|whip up|build|building|shake up))|(?<is>this is|this one is|thisll be|heres|here is|its|it is|present|introducing|meet|drink number (?:one|two|three) ,? ?(?:is)?|up is|(?:one|two) is|drink is))(?= )")]
+    [GeneratedRegex(@"(?:^| \. )(\w+(?: \w+){1,5})(?= \. |$)")]
+    private static partial Regex Sentence();
+
+    [GeneratedRegex(@"\b(?:(?<firm>(?:is |was |its |be |also |simply |been |what we |he |she |they |i )?(?:called|named|known as|dubbed|entitled|titled)(?: (?:it|this|this one|that|that one))?|calls? (?:it|this|this one|this drink|that)|by the name of|goes by(?: the name)?(?: of)?|(?:drinks |its |the |whose )name(?: of (?:this|the) (?:one|drink|cocktail))?(?: is| was|s)|drink of the (?:day|night|week|evening) is|(?:todays|tonights|this weeks|the first|the second|the next|the other|first|second|next|last|the last) (?:drink|one|cocktail)? ?(?:is|will be|was|up is|we have is|today is|tonight is)(?: called)?)|(?<close>(?:and |so |there )?(?:thats|that is|that was|that ,? ?my (?:friends?|dears?|loves?) ,? is|and that ,? (?:\w+ ){0,3},? ?is|you have(?: it)?(?: ,| .)?|youve got(?: yourself)?|there you (?:go|have it|are)(?: ,| .)?|here you (?:go|are)(?: ,| .)?|voila(?: ,| .)?)(?: your| our)?)|(?<make>(?:making|make|mixing|mix|doing|do|have|show you(?: how to make)?|try|trying|shaking up|stirring up|knock(?:ing)? up|whipping up|whip up|build|building|shake up))|(?<is>this is|this one is|thisll be|heres|here is|its|it is|present|introducing|meet|drink number (?:one|two|three) ,? ?(?:is)?|up is|(?:one|two) is|drink is))(?= )")]
     private static partial Regex Cues();
 }

@@ -15,7 +15,7 @@ internal sealed class Lexicon
     {
         Kinds = kinds;
         var names = kinds.All.SelectMany(k => k.Synonyms.Prepend(k.Name)).Select(Said).Where(n => n.Length > 1 && !n.Contains(" or ", StringComparison.Ordinal))
-            .Concat(["agave", "demerara", "bitters", "egg whites", "aperitif", "sparkling", "cold brew"]).Distinct().ToList();
+            .Concat(["aromatic", "demerara", "egg whites"]).Distinct().ToList();
         byFirst = names.Concat(names.Select(Words.Singular)).Distinct().Select(n => n.Split(' ')).GroupBy(n => n[0])
             .ToDictionary(g => g.Key, g => g.OrderByDescending(n => n.Length).ToArray());
         Sounds = new Sounds(names.Where(n => n.All(c => char.IsAsciiLetter(c) || c == ' ')), kinds.All.SelectMany(k => k.Synonyms.Prepend(k.Name)));

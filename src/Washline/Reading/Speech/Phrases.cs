@@ -43,7 +43,7 @@ internal sealed class Phrases
     {
         for (var i = Math.Min(to, talk.Count) - 1; i >= Math.Max(0, from); i--)
         {
-            if (At(talk, i) is > 0 and var length && i + length <= to) return i;
+            if (At(talk, i) is > 0 and var length && i + length <= to) return Math.Max(from, i + length - Math.Max(length, EndingAt(talk, i + length)));
         }
 
         return -1;

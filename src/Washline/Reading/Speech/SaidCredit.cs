@@ -18,6 +18,7 @@ internal static partial class SaidCredit
         (string Name, int From, int To)? maker = null;
         foreach (Match cue in Makers().Matches(text.Text))
         {
+            if (cue.Groups["named"].Success && !talk.HasCapitals) continue;
             if (Name(talk, text.Word(cue.Index + cue.Length), 2) is { } name && !(cue.Groups["needs"].Success && !Makes().IsMatch(text.Text[text.At(name.To)..Math.Min(text.Text.Length, text.At(name.To) + 70)])))
             {
                 maker = name;
@@ -62,6 +63,8 @@ internal static partial class SaidCredit
     private static (string Name, int From, int To)? Name(Talk talk, int at, int longest)
     {
         if (talk[at] is "the" or "a") at++;
+        if (Ways.Fillers.At(talk, at) > 0) return null;
+        if (talk.HasCapitals && at > 0 && talk.Words[at - 1].Capital && talk.Before(at) == Pause.None && talk[at - 1] is "sister" or "brother" or "aunt" or "auntie" or "uncle" or "captain" or "doctor" or "mister" or "miss" or "old") at--;
         var end = at;
         if (talk.HasCapitals)
         {
@@ -81,10 +84,10 @@ internal static partial class SaidCredit
 
     private const string Person = "(?:(?:old |good |dear |great |lovely |close |best |very |late )*(?:friend|buddy|mate|colleague|cousin|sister|brother|aunt|auntie|uncle|neighbou?r|bartender|barman|barkeep|guy|woman|man|chap|bloke|lady|fellow|gentleman|girl|pal|boss|teacher|roommate|flatmate|housemate|daughter|son|nephew|niece|grandmother|grandfather|gran|nan|grandad|wife|husband|partner|person|head bartender|bar manager|owner))";
 
-    [GeneratedRegex(@"\b(?:(?:(?:created|invented|made up|made|designed|written|dreamt up|dreamed up|thought up|concocted|devised|put together|developed|conceived|comes? to us)(?: (?:was|is|all|for us))? (?:by|from)|courtesy of|(?:drink|one|recipe|spec|cocktail|its|is|original)(?: (?:was|is|all|drink|one))? (?:by))(?: (?:my|a|an|our|the))?(?: " + Person + @")?(?: of mine)?(?: ,)?(?: (?:called|named|the great|the lovely|the wonderful|the brilliant))?(?= \w)|(?<needs>\b(?:my|a|an|our|this|the|another) " + Person + @"(?: of (?:mine|ours))?(?: (?:at|from|behind) \w+ \w+)?(?: ,)?(?: (?:called|named|whose name is|by the name of))?(?= \w))|(?:a|an|my|this|the) " + Person + @"(?: of mine)?(?: from \w+)? (?:called|named|by the name of)(?= \w)|(?:who (?:made|makes|invented|created|came up with|showed)(?: (?:it|this|that|me))*|" + Person + @") (?:was|is) (?:called|named)(?= \w)|(?:got|learned|learnt|learnd|stole|borrowed|nicked|picked up|had|have|pinched|took|begged)(?: (?:this|it|that|the|one|recipe|spec|drink|off|up)){0,4} (?:from|off)(?: (?:my|a|an|our))?(?: " + Person + @")?(?: of mine)?(?: ,)?(?: (?:called|named))?(?= \w)|(?:credit|credits|thanks|shout ?out|hat tip|kudos|props|hats off|tip of the hat)(?: (?:goes|go|for this|for that|for it|here|where its due|due|must|should|all|one|this|big|huge)){0,4} (?:to|belongs to)(?: (?:my|a|our))?(?: " + Person + @")?(?: of mine)?(?: ,)?(?: (?:called|named))?(?= \w)|(?:belongs to|brainchild of|invention of|creation of|work of|the way that|the way)(?: (?:my|a|our))?(?: " + Person + @")?(?= \w))")]
+    [GeneratedRegex(@"\b(?:(?:(?:created|invented|made up|made|designed|written|dreamt up|dreamed up|thought up|concocted|devised|put together|developed|conceived|comes? to us)(?: (?:was|is|all|for us))? (?:by|from)|courtesy of|(?<named>(?:both|they|these|this|this one|it|all|recipe|spec|drink|one) (?:are|is|comes?|came|were|was) from)(?= \w)|(?:drink|one|recipe|spec|cocktail|its|is|original)(?: (?:was|is|all|drink|one))? (?:by))(?: (?:my|a|an|our|the))?(?: " + Person + @")?(?: of mine)?(?: ,)?(?: (?:called|named|the great|the lovely|the wonderful|the brilliant))?(?= \w)|(?<needs>\b(?:my|a|an|our|this|the|another) " + Person + @"(?: of (?:mine|ours))?(?: (?:at|from|behind) \w+ \w+)?(?: ,)?(?: (?:called|named|whose name is|by the name of))?(?= \w))|(?:a|an|my|this|the) " + Person + @"(?: of mine)?(?: from \w+)? (?:called|named|by the name of)(?= \w)|(?:who (?:made|makes|invented|created|came up with|showed)(?: (?:it|this|that|me))*|" + Person + @") (?:was|is) (?:called|named)(?= \w)|(?:got|learned|learnt|learnd|stole|borrowed|nicked|picked up|had|have|pinched|took|begged)(?: (?:this|it|that|the|one|recipe|spec|drink|off|up)){0,4} (?:from|off)(?: (?:my|a|an|our))?(?: " + Person + @")?(?: of mine)?(?: ,)?(?: (?:called|named))?(?= \w)|(?:credit|credits|thanks|shout ?out|hat tip|kudos|props|hats off|tip of the hat)(?: (?:goes|go|for this|for that|for it|here|where its due|due|must|should|all|one|this|big|huge)){0,4} (?:to|belongs to)(?: (?:my|a|our))?(?: " + Person + @")?(?: of mine)?(?: ,)?(?: (?:called|named))?(?= \w)|(?:belongs to|brainchild of|invention of|creation of|work of|the way that|the way)(?: (?:my|a|our))?(?: " + Person + @")?(?= \w))")]
     private static partial Regex Makers();
 
-    [GeneratedRegex(@"^[^.]{0,40}?\b(?:came up with|created|invented|made (?:this|it|that|up|me)|makes (?:this|it)|put (?:this|it) together|taught me|showed me|gave me|has on|serves|runs|who|dreamt|dreamed|behind|designed|wrote|at|swears by|passed)\b")]
+    [GeneratedRegex(@"^[^.]{0,40}?\b(?:came up with|created|invented|made|makes (?:this|it)|put (?:this|it) together|taught me|showed me|gave me|has on|serves|runs|who|dreamt|dreamed|behind|designed|wrote|at|swears by|passed)\b")]
     private static partial Regex Makes();
 
     [GeneratedRegex(@"\b(?:came up with|created (?:this|it|that)|invented (?:this|it|that)|made this|made it up|taught me|showed me (?:this|how|that)|put this together|dreamt (?:this|it) up|gave me (?:this|the recipe|the spec)|who (?:runs|works|tends|bartends|owns)|(?:recipe|spec|drink|creation|invention)\b)")]

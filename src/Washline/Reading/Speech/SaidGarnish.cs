@@ -22,7 +22,7 @@ internal static partial class SaidGarnish
             var asked = Asked().IsMatch(before);
             var sentence = before[(before.LastIndexOf('.') + 1)..];
             if (taken(text.Word(named.Index)) || taken(text.Word(named.Index + named.Length) - 1) || Not().IsMatch(sentence)) continue;
-            if (!asked && !OnTop().IsMatch(after) && !Placed().IsMatch(sentence)) continue;
+            if (!asked && !OnTop().IsMatch(Clipped(after)) && !Said().IsMatch(after) && !Placed().IsMatch(sentence)) continue;
             Add(named.Index, named.Index + named.Length);
         }
 
@@ -49,6 +49,17 @@ internal static partial class SaidGarnish
         }
     }
 
+    // What still belongs to the thing named: to the end of the sentence, or to what is done then.
+    private static string Clipped(string after)
+    {
+        foreach (var end in (string[])[" . ", " and then ", " then "])
+        {
+            if (after.IndexOf(end, StringComparison.Ordinal) is >= 0 and var at) after = after[..at];
+        }
+
+        return after;
+    }
+
     private const string Fruit = "lemon|lime|orange|grapefruit|citrus|blood orange|pineapple|apple|pear|cucumber|strawberry|ginger|peach|banana|melon|clementine|mandarin|yuzu|kumquat|celery|fig|plum";
     private const string Herbs = "mint|rosemary|thyme|basil|sage|dill|lavender|coriander|cilantro|tarragon|bay|verbena|shiso|parsley|oregano";
 
@@ -58,19 +69,22 @@ internal static partial class SaidGarnish
     [GeneratedRegex(@"\bgarnish\w*\b[^.]{0,100}$|\bgarnish\w* (?:with |is |of |its |thats )?[.,]? [^.]{0,60}$")]
     private static partial Regex Asked();
 
-    [GeneratedRegex(@"^(?: (?!and then)\w+){0,7}?(?: ,)?(?: \w+){0,3}? (?:on top|over the top|over it|over that|over the glass|over the drink|over the foam|across the|on the rim|on the side|on the edge|on the foam|to garnish|for (?:the |a |your |our |my )?(?:garnish|decoration|looks|show)|to finish|as (?:the |a |your )?(?:garnish|decoration)|down the side|floated|and drop|and tuck|and express|and squeeze that over|in the bottom|at the bottom|goes on|on a pick|on a stick|on a skewer|thats (?:the|your|our|my) garnish)\b|^ [.,] (?:and )?thats (?:the|your|our|my) (?:\w+ )?garnish")]
+    [GeneratedRegex(@"^ [.,] (?:and )?thats (?:the|your|our|my) (?:\w+ )?garnish")]
+    private static partial Regex Said();
+
+    [GeneratedRegex(@" (?:on top|over the top|over it|over that|over the glass|over the drink|over the foam|across the|on the rim|on the side|on the edge|on the foam|to garnish|for (?:the |a |your |our |my )?(?:garnish|decoration|looks|show)|to finish|as (?:the |a |your )?(?:garnish|decoration)|down the side|floated|and drop|and tuck|and express|and squeeze that over|in the bottom|at the bottom|goes on|on a pick|on a stick|on a skewer|thats (?:the|your|our|my) garnish)\b")]
     private static partial Regex OnTop();
 
     [GeneratedRegex(@"\b(?:express|expressed|twist|squeeze|tuck|tucked|float|perch|hang|lay|spear|stick|drop|finish(?:ed)? (?:it |that |off )*(?:off )?with|finish is|decorate(?: it)? with|decorated with|top(?:ped)?(?: it| that)?(?: off)? with|crown(?: it)? with|grate|grated|zest|slap|pop|place|put|dust|sprinkle|lay)(?: (?!glass|shaker|tin)\w+){0,4} $")]
     private static partial Regex Placed();
 
-    [GeneratedRegex(@"\b(?:no|not|without|never|dont|some people|some folks|skip|nothing|muddle|muddled|instead of|if you (?:dont|do not) have|used to|last time|neither|nor)(?: \w+){0,6} ?$|\bmuddle\b[^.]{0,40}$")]
+    [GeneratedRegex(@"\b(?:no|not|without|never|dont|some people|some folks|skip|nothing|muddle|muddled|instead of|if you (?:dont|do not) have|used to|last time|neither|nor)(?: (?!we|just|instead|but|only|you|and|then|then|do|its)\w+){0,4} ?$|\bmuddle\b[^.]{0,40}$")]
     private static partial Regex Not();
 
-    [GeneratedRegex(@"\bgarnish(?: (?:it|this|that))?(?: with| is| will be| of)?(?: [,.])? (?:just |simply |we do |we have |i do |is |with |a |an |the |some |one |of |its |thats ){0,4}(?<what>(?!(?:and|but|so|i|we|you|with|is|it|this|that|for)\b)\w+(?: (?!and\b|but\b|so\b|on\b|over\b|because\b|if\b|then\b|that\b|i\b|we\b|you\b|just\b|to\b)\w+){0,3})|(?:^|[.,] )(?:and |then |just )*(?:an? |some |the |one )?(?<what>(?!thats|this|it|and)\w+(?: \w+){0,2}) (?:for (?:the |a |your |our )?garnish|as (?:a |the )?garnish|to garnish)\b")]
+    [GeneratedRegex(@"\bgarnish(?: (?:it|this|that))?(?: with| is| will be| of)?(?: ,)? (?:just |simply |we do |we have |i do |is |with |a |an |the |some |one |of |its |thats ){0,4}(?<what>(?!(?:and|but|so|i|we|you|with|is|it|this|that|for)\b)\w+(?: (?!and\b|but\b|so\b|on\b|over\b|because\b|if\b|then\b|that\b|i\b|we\b|you\b|just\b|to\b)\w+){0,3})|(?:^|[.,] )(?:and |then |just )*(?:an? |some |the |one )?(?<what>(?!thats|this|it|and)\w+(?: \w+){0,2}) (?:for (?:the |a |your |our )?garnish|as (?:a |the )?garnish|to garnish)\b")]
     private static partial Regex Cue();
 
-    [GeneratedRegex(@"^(?:none|nothing|no|not|needed|optional|thing|today|here|here we)\b")]
+    [GeneratedRegex(@"^(?:none|nothing|no|there|here|not|needed|optional|thing|today|here|here we)\b")]
     private static partial Regex Empty();
 
     [GeneratedRegex(@"^(?:(?:a|an|the|some|one|of|little|nice|grate|bit|touch|your|my|our|single|just|little)\s+)+|[,.;:]")]

@@ -23,7 +23,7 @@ internal static partial class SaidIce
         return best is { } b ? (b.Ice, b.From, b.To) : null;
     }
 
-    [GeneratedRegex(@"(?<up>\bno ice(?: in)?(?: the glass)?\b|\bwithout (?:any )?ice\b|\b(?:serve|served|serving|goes|its|drink it|drunk|comes) (?:it )?(?:straight )?up\b|\bstraight up\b|\bneat\b)|(?<over>\b(?:over|on|onto|on top of)(?: (?!ice|cubes?|rocks?|blocks?)\w+){0,4} (?:ice(?: cubes?)?|cubes?|rocks?|blocks?|spheres?|ball)\b)|(?<top>\b(?:more |some |extra )?(?:crushed|pebble|cracked|shaved|nugget) ice (?:on top|over the top|up top|heaped)\b)|\b(?:fill|filled|pack|packed|load|loaded|heap|cram|stuff|stuffed|top)(?: (?!ice)\w+){0,6} (?:with|of)(?: (?!ice)\w+){0,3} ice(?: cubes?)?\b|\bfull of(?: (?!ice)\w+){0,2} ice\b|\bice filled\b|\b(?:put|add|drop|get|throw|throwing|adding|pop)(?: (?!ice)\w+){0,3} (?:ice(?: cubes?)?|big cube|large cube|cube)(?: \w+)? (?:in|into)(?: (?:it|that|there|the|a|your|my|this)| \w+ glass){1,3}\b|\bice in an? \w+(?: glass)?\b|\bwith (?:one |a )?(?:big|large|single)(?: \w+)? (?:cube|rock|block)\b|\bin the glass with ice\b|\bwith ice in (?:it|the glass)\b|\b(?:crushed|pebble|cracked|shaved|nugget) ice\b")]
+    [GeneratedRegex(@"(?<up>\bno ice(?: in)?(?: the glass)?\b|\bwithout (?:any )?ice\b|\b(?:serve|served|serving|goes|its|drink it|drunk|comes|strain|strained|strain it|strain that) (?:it )?(?:straight )?up\b|\bstraight up\b|\bneat\b)|(?<over>\b(?:over|on|onto|on top of)(?: (?!ice|cubes?|rocks?|blocks?)\w+){0,4} (?:ice(?: cubes?)?|cubes?|rocks?|blocks?|spheres?|ball)\b)|(?<top>\b(?:more |some |extra )?(?:crushed|pebble|cracked|shaved|nugget) ice (?:on top|over the top|up top|heaped)\b)|\b(?:fill|filled|pack|packed|load|loaded|heap|cram|stuff|stuffed|top)(?: (?!ice)\w+){0,6} (?:with|of)(?: (?!ice)\w+){0,3} ice(?: cubes?)?\b|\bfull of(?: (?!ice)\w+){0,2} ice\b|\bice filled\b|\b(?:put|add|drop|get|throw|throwing|adding|pop)(?: (?!ice)\w+){0,3} (?:ice(?: cubes?)?|big cube|large cube|cube)(?: \w+)? (?:in|into)(?: (?:it|that|there|the|a|your|my|this)| \w+ glass){1,3}\b|\bice in an? \w+(?: glass)?\b|\bwith (?:one |a )?(?:big|large|single)(?: \w+)? (?:cube|rock|block)\b|\bin the glass with ice\b|\bwith ice in (?:it|the glass)\b|\b(?:crushed|pebble|cracked|shaved|nugget) ice\b")]
     private static partial Regex Served();
 
     [GeneratedRegex(@"\b(?:dry )?(?:shak(?:e|en|ing)|whip|whisk)\b[^.]{0,22}$|\bfirst ?,? ?$")]
@@ -44,6 +44,6 @@ internal static partial class SaidIce
     [GeneratedRegex(@"\b(?:crushed|pebbled?|cracked|shaved|nugget|snow)\b")]
     private static partial Regex Crushed();
 
-    [GeneratedRegex(@"\b(?:(?:large|big|one|single|king|clear|huge|giant|massive|nice big)\b(?: \w+){0,2}? (?:cube|rock|block|ice)|block|spheres?|ball)\b")]
+    [GeneratedRegex(@"\b(?:(?:large|big|one|single|king|clear|huge|giant|massive|nice big)\b(?: \w+){0,2} (?:cube|rock|block|ice)|block|spheres?|ball)\b")]
     private static partial Regex Large();
 }

@@ -48,11 +48,11 @@ internal static partial class SaidMethod
             if (votes.GetValueOrDefault(no) <= 1 && votes.Any(v => v.Key != no) || no == Technique.Shake && votes.GetValueOrDefault(no) <= 1) votes.Remove(no);
         }
 
-        var how = Chosen(votes, plain, dry, lines);
+        var how = Chosen(votes, plain, dry, denied.Contains(Technique.Shake), lines);
         return (new Method(how, Seconds(plain, how, dry), Written(talk, steps)), steps);
     }
 
-    private static Technique Chosen(Dictionary<Technique, int> votes, string plain, bool dry, IReadOnlyList<Line> lines)
+    private static Technique Chosen(Dictionary<Technique, int> votes, string plain, bool dry, bool unshaken, IReadOnlyList<Line> lines)
     {
         if (votes.ContainsKey(Technique.Blend)) return Technique.Blend;
         if (votes.ContainsKey(Technique.Swizzle) && votes.GetValueOrDefault(Technique.Shake) <= 1) return Technique.Swizzle;
@@ -63,7 +63,8 @@ internal static partial class SaidMethod
         if (Shaker().IsMatch(plain) && !dry) return Technique.Shake;
         if (MixingGlass().IsMatch(plain)) return Technique.Stir;
         if (InGlass().IsMatch(plain)) return Technique.Build;
-        return dry ? Technique.NoIce : MethodText.Usual(lines);
+        var usual = dry ? Technique.NoIce : MethodText.Usual(lines);
+        return usual == Technique.Shake && unshaken ? topped ? Technique.Build : Technique.Stir : usual;
     }
 
     private static Technique? Of(Match verb) =>
@@ -140,7 +141,7 @@ internal static partial class SaidMethod
     [GeneratedRegex(@"^(?: up)?(?: the| that| your| this)? (?:bottle|carton|jar|can|scotch|whisky|whiskey|hands?|rum|my head|your head|things up|it first|the syrup)\b|^ (?:hands|your)\b")]
     private static partial Regex Other();
 
-    [GeneratedRegex(@"\b(?:milk|bottle a|a quick|carton a|protein|handshake|will be|the whole) $")]
+    [GeneratedRegex(@"\b(?:milk|bottle a|carton a|protein|handshake|will be|the whole) $")]
     private static partial Regex OtherBefore();
 
     [GeneratedRegex(@"\b(?:dont|do not|never|not|no|without|no need to|needs no|rather than|instead of|wont|didnt|doesnt need|isnt|arent|shouldnt|cant|if you)(?: (?!and |then )\w+){0,2} $|\b(?:dont|do not|never) (?:ever )?$")]

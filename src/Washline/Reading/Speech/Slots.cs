@@ -18,7 +18,7 @@ internal sealed class Slots(Talk talk, Lexicon lexicon)
 
     private Slot? After(int from, bool open, bool strong)
     {
-        var (at, of, loose, run, first) = (from, false, true, from, from);
+        var (at, of, loose, run, first) = (from, false, false, from, from);
         for (var between = 0; between <= MostBetween && at < talk.Count; between++)
         {
             var pause = talk.Before(at);
@@ -39,14 +39,19 @@ internal sealed class Slots(Talk talk, Lexicon lexicon)
                 continue;
             }
 
-            if (talk[at] == "each" && Soon(at + 1))
+            if (talk[at] == "each" && (Soon(at + 1) || lexicon.At(talk, at + 1) > 0 && talk.Before(at + 1) != Pause.Stop))
             {
                 (loose, at) = (true, at + 1);
                 run = first = at;
                 continue;
             }
 
-            if (talk[at] is "that" or "this" or "those" or "these" or "it" or "each" or "them" or "both" or "which" && !Soon(at + 1)) return of ? new Slot(at, at + 1, "") { Back = true, Of = true } : null;
+            if (talk[at] is "that" or "this" or "those" or "these" or "it" or "each" or "them" or "both" or "which" && !Soon(at + 1))
+            {
+                if (at > run) break;
+                return of ? new Slot(at, at + 1, "") { Back = true, Of = true } : null;
+            }
+
             if (Ratio(at) is { } ratio) return Named(at, ratio.End, ratio.End, of) is { } named ? named with { Start = at, Phrase = $"{named.Phrase} ({ratio.Written})" } : null;
             if (strong && Proof(at) is { } proof) return After(proof.End, open, false) is { Back: false } behind ? behind with { Start = at, Phrase = $"{behind.Phrase} ({proof.Written})", Of = of || behind.Of } : null;
             if (lexicon.At(talk, at) > 0) return Named(first, run, at, of);
@@ -137,11 +142,16 @@ internal sealed class Slots(Talk talk, Lexicon lexicon)
         if (length == 0) return null;
         var end = at + length;
 
-        // A longer name that sounds so goes before a shorter one: `orange bidders` is no orange.
-        for (var more = Math.Min(LongestHeard, Run(at)); more > length; more--)
+        // A longer name that sounds so goes before a shorter one: `orange bidders` is no orange, `all spice lick cure` no spice.
+        for (var from = first; from <= at; from++)
         {
-            var words = talk.Plain(at, at + more);
-            if (Sounds(words) is { Apart: <= Sure } near && near.Name != talk.Plain(at, end) && near.Name.Contains(' ', StringComparison.Ordinal) && near.Name.Length > talk.Plain(at, end).Length) return Heard(at, at + more, near, of);
+            if (from > first && from < run || !NoPause(from, at + 1)) continue;
+            for (var more = Math.Min(LongestHeard + 1, at - from + Run(at)); from + more > end; more--)
+            {
+                if (Ways.Stops.Contains(talk[from + more - 1])) continue;
+                var words = talk.Plain(from, from + more);
+                if (Sounds(words) is { Apart: <= Sure } near && near.Name != talk.Plain(at, end) && near.Name.Contains(' ', StringComparison.Ordinal) && near.Name.Length > talk.Plain(at, end).Length) return Heard(from, from + more, near, of);
+            }
         }
 
         // `a gave syrup`, `demo era syrup`: the end of the name was heard right.
@@ -194,16 +204,17 @@ internal sealed class Slots(Talk talk, Lexicon lexicon)
     private Slot? Unknown(int run, bool of, bool open)
     {
         if (run >= talk.Count || SaidNumber.One(talk, run) is not null) return null;
+        if (Ways.Plainly.Contains(talk[run])) return null;
         var stop = Ways.Stops.Contains(talk[run]);
         (Slot Slot, double Apart)? best = null;
         var longest = Run(run);
         for (var length = longest; length >= 1; length--)
         {
-            if (length == 1 && (stop || Ways.Plainly.Contains(talk[run])) || stop && !of) break;
+            if (stop && (length == 1 || !of)) break;
             var words = talk.Plain(run, run + length);
             if (words.Length < 3 || Sounds(words) is not { } near) continue;
             if (stop && (near.Apart > 0.02 || words.Length < 5) || !of && near.Apart > Near || length == 1 && near.Apart > 0 && words.Length < 6) continue;
-            if (Ways.Stops.Contains(talk[run + length - 1]) && near.Apart > 0.02) continue;
+            if (Ways.Stops.Contains(talk[run + length - 1]) && (near.Apart > 0.02 || words.Length < 7)) continue;
             if (best is null || near.Apart < best.Value.Apart - 0.08) best = (Heard(run, run + length, near, of), near.Apart);
         }
 

@@ -77,7 +77,7 @@ internal static class Sound
         switch (c)
         {
             case 'a' or 'e' or 'i' or 'o' or 'u' or 'y':
-                return Add(Vowel, 1);
+                return c == 'e' && next == '\0' && at >= 2 && !IsVowel(word[at - 1]) ? 1 : Add(Vowel, 1);
             case 'h':
                 return 1;
             case 'w':

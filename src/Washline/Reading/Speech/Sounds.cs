@@ -16,7 +16,7 @@ internal sealed class Sounds
     {
         var all = plain.Select(n => (Code: Sound.Of(n), Name: n))
             .Concat(written.Where(w => w.All(c => char.IsLetter(c) || c is ' ' or '-')).Select(w => (Code: Sound.Of(w.Replace('-', ' ')), Name: Words.Plain(w))))
-            .Where(n => n.Code.Length >= 2 && n.Name.Length >= 3).Distinct().ToList();
+            .Where(n => !n.Name.Contains(" or ", StringComparison.Ordinal) && n.Code.Length >= 2 && n.Name.Length >= 3).Distinct().ToList();
         foreach (var (code, name) in all) exact.TryAdd(code, name);
         byLength = all.ToLookup(n => n.Code.Length);
     }

@@ -1,9 +1,14 @@
+using System.Buffers;
+using System.Text;
+
 namespace Washline.Reading.Speech;
 
 /// <summary>Somebody's words in the order in which they are said.</summary>
 internal sealed class Talk
 {
     private static readonly HashSet<string> Self = ["i", "im", "id", "ill", "ive"];
+
+    private static readonly SearchValues<char> Marks = SearchValues.Create("<>[]{}&");
 
     private readonly IReadOnlyList<SourceLine> lines;
 
@@ -55,7 +60,7 @@ internal sealed class Talk
     /// <summary>The words of a stretch as they stand in the text.</summary>
     public string Said(int from, int to)
     {
-        var said = new System.Text.StringBuilder();
+        var said = new StringBuilder();
         for (var i = from; i < Math.Min(to, Count); i++)
         {
             var line = lines[Words[i].Line].Text;
@@ -63,7 +68,7 @@ internal sealed class Talk
             {
                 // What stands between two words, unless it is a mark of the form.
                 var between = Words[i - 1].Line == Words[i].Line && Words[i - 1].End <= Words[i].Start ? line[Words[i - 1].End..Words[i].Start] : " ";
-                said.Append(between.AsSpan().ContainsAny("<>[]{}&") ? " " : between);
+                said.Append(between.AsSpan().ContainsAny(Marks) ? " " : between);
             }
 
             said.Append(line, Words[i].Start, Words[i].End - Words[i].Start);

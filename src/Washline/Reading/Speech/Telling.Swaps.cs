@@ -79,6 +79,7 @@ internal sealed partial class Telling
             if (lexicon.Kinds.Find(used.Phrase).Kind is not { } kind || kind == told.Kind || IsSupposed(at)) continue;
             told.Used = talk.Said(used.Start, used.End);
             if (used.Mended is { } mended) told.Used = mended.As;
+            foreach (var poured in this.told.Where(t => t != told && t.Kind == kind && t.Start > told.Start && t.Start - used.End <= Swapped && t.Amount.Low == told.Amount.Low)) poured.TakenBack = true;
             talk.Take(at, used.End, ReadAs.Note);
             return true;
         }

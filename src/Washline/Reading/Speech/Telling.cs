@@ -1,5 +1,4 @@
 using Washline.Drinks;
-using Unit = Washline.Drinks.Unit;
 
 namespace Washline.Reading.Speech;
 
@@ -73,6 +72,7 @@ internal sealed partial class Telling(Talk talk, Lexicon lexicon)
         if (TakenBackAtOnce(amount)) return amount.End;
         var right = slots.After(amount.End, open: amount.Unit is not null && !amount.Bare);
         if (right is not null && !Fits(amount, right)) right = null;
+        if (amount.Unit is null && right is { Back: false } && IsGarnish(amount, right)) return amount.End;
         var left = right is { Of: true, Back: false } ? null : Left(amount, right);
         if (left is not null && right is { Back: false } && !Prefers(left.Value, right)) left = null;
         if (left is { } before)
@@ -84,44 +84,6 @@ internal sealed partial class Telling(Talk talk, Lexicon lexicon)
         if (right is { Back: true, Of: true } && talk[right.Start] != "each" && Pointed(amount) is { } pointed) return Told(amount, pointed, behind: true) ?? amount.End;
         Correct(amount);
         return amount.End;
-    }
-
-    // `two, no, make that one and a half`: the first number is taken back before anything follows it.
-    private bool TakenBackAtOnce(SaidAmount amount)
-    {
-        var at = amount.End;
-        if (Ways.Correcting.At(talk, at) == 0 && !(talk[at] == "of" && Ways.Correcting.At(talk, ++at) > 0)) return false;
-        at = OverCues(at);
-        return AmountAt(at) is { } next && next.Unit?.Kind != UnitKind.TopUp && slots.After(next.End, true) is { Back: false } && (next.Unit is not null || Carry(next, amount) is not null);
-    }
-
-    private int OverCues(int at)
-    {
-        var from = at;
-        while (at - from < 12)
-        {
-            var length = Math.Max(Ways.Correcting.At(talk, at), Ways.Fillers.At(talk, at));
-            if (length == 0 && talk[at] is "that" or "its" or "to" or "a" && Ways.Correcting.EndingAt(talk, at) > 0 && SaidNumber.One(talk, at) is null && talk[at] != "a") length = 1;
-            if (length == 0) break;
-            at += length;
-        }
-
-        return at;
-    }
-
-    private bool IsSupposed(int at)
-    {
-        var from = Math.Max(talk.SentenceStart(at, 9), free);
-        var cue = Ways.Supposing.LastIn(talk, from, at);
-        if (cue < 0) return false;
-        var length = Ways.Supposing.At(talk, cue);
-        if (talk[cue] is "not" or "without" or "dont" or "do" or "didnt" or "doesnt" or "never" or "instead" or "rather" && at - cue - length > 1) return false;
-        for (var i = cue + length; i < at; i++)
-        {
-            if (Resets.Contains(talk[i])) return false;
-        }
-
-        return true;
     }
 
     private int TopUp(SaidAmount amount)
@@ -141,82 +103,13 @@ internal sealed partial class Telling(Talk talk, Lexicon lexicon)
         return amount.End;
     }
 
-    private bool Tops(Slot slot) => lexicon.Kinds.Find(slot.Phrase).Kind is { } kind
-        && (kind.Is("top") || kind.Is("carbonated") || kind.IsA("mixer") || kind.IsA("wine") || kind.IsA("beer") || kind.IsA("cider") || kind.IsA("fruit-juice") || kind.IsA("citrus-juice") || kind.IsA("dairy"));
-
-    // Whether a number without a unit, or only with `a`, can mean the ingredient behind it.
-    private bool Fits(SaidAmount amount, Slot right)
-    {
-        if (right.Back) return true;
-        if (amount.Unit is { } unit)
-        {
-            if (amount.Bare && !right.Known) return false;
-            return !(unit.Name == "cup" && amount.Bare && lexicon.Kinds.Find(right.Phrase).Kind is { } drink && (drink.IsA("coffee") || drink.IsA("tea")));
-        }
-
-        if (Counted(amount, right)) return true;
-        if (amount.Bare || !right.Known) return false;
-        if (right.Mended is not null && !right.Of) return false;
-        if (right.Of && !amount.IsShare && Owned.Contains(talk[amount.End + 1])) return false;
-        if (Carry(amount, null) is null) return false;
-        if (right.Of || amount.IsShare || amount.Low >= 5) return true;
-        var listed = Last is { } last && amount.Start - last.End <= 6;
-        return listed && !Owned.Contains(talk[amount.Start - 1]) && talk[amount.Start - 1] is not ("this" or "that" or "which" or "no") && right.Start == amount.End;
-    }
-
-    private bool Counted(SaidAmount amount, Slot slot) =>
-        !(slot.Of && amount.IsShare) && Written(amount, slot) is { Line: { Kind: { } kind } line, Problems.Count: 0 } && line.Amount.Unit.Kind == UnitKind.Piece
-        && !kind.IsA("juice");
-
-    private (Slot Slot, int Gap)? Left(SaidAmount amount, Slot? right)
-    {
-        if (amount.Unit is null && (amount.Bare || Carry(amount, null) is null || !EndsThere(amount.End))) return null;
-        var start = amount.RoughStart(talk);
-        for (var at = start; at > free && start - at <= 9; at--)
-        {
-            var pause = talk.Before(at);
-            if (slots.Before(at, bySound: at == start && right is null && amount.Unit is not null) is { } slot && slot.Start >= free)
-            {
-                if (pause == Pause.Stop && slot.Start - talk.SentenceStart(slot.Start, 8) > 5) return null;
-                if (amount.Unit is null && pause == Pause.None && start - at == 0 && !amount.IsShare) return null;
-                return IsSupposed(slot.Start) ? null : (slot, start - at);
-            }
-
-            if (pause == Pause.Stop && at < start) return null;
-            if (!Ways.Links.Contains(talk[at - 1]) && Ways.Fillers.EndingAt(talk, at) == 0 && !Ways.Praise.Contains(talk[at - 1])) return null;
-        }
-
-        return null;
-    }
-
-    // `lime juice. Fresh, please. Three quarters of that.`
-    private Slot? Pointed(SaidAmount amount)
-    {
-        if (amount.Unit is null && Carry(amount, null) is null) return null;
-        for (var at = amount.Start; at > free && amount.Start - at <= 26; at--)
-        {
-            if (slots.Before(at, false) is { } slot && slot.Start >= free) return IsSupposed(slot.Start) ? null : slot;
-        }
-
-        return null;
-    }
-
-    // Nothing follows that the number could count.
-    private bool EndsThere(int end) =>
-        talk.Before(end) != Pause.None || Ways.Stops.Contains(talk[end]) && talk[end] is not ("of" or "each") || SaidNumber.One(talk, end) is not null || talk[end] is "of" && talk[end + 1] is "that" or "it" or "this" && !Ways.Heads.Contains(talk[end + 2]);
-
-    private bool Prefers((Slot Slot, int Gap) left, Slot right)
-    {
-        if (right.Of || left.Gap > 2) return false;
-        var (l, r) = (lexicon.Kinds.Find(left.Slot.Phrase).Kind, lexicon.Kinds.Find(right.Phrase).Kind);
-        return l is null || r is null || !(l.IsA(r) || r.IsA(l));
-    }
-
     private int? Told(SaidAmount amount, Slot slot, bool behind)
     {
         if (amount.Unit is null && !Counted(amount, slot))
         {
-            if (Carry(amount, null) is not { } unit) return null;
+            // `two dashes of orange bitters, one of aromatic`
+            var dashed = Last is { TakenBack: false } before && before.Amount.Unit == Units.Dash && slot.Start - before.End <= 8 && lexicon.Kinds.Find(slot.Phrase + " bitters") is { Kind: not null, Left: "" } ? Units.Dash : null;
+            if ((dashed ?? Carry(amount, null)) is not { } unit) return null;
             amount = amount with { Unit = unit, Carried = true };
         }
 
@@ -273,115 +166,18 @@ internal sealed partial class Telling(Talk talk, Lexicon lexicon)
         }
     }
 
-    // `lime, sorry, lemon`
-    private void Renamed(Told next)
-    {
-        var at = next.End;
-        var cue = at;
-        while (Ways.Fillers.At(talk, cue) is > 0 and var filler && Ways.Firmly.At(talk, cue) == 0) cue += filler;
-        if (Ways.Firmly.At(talk, cue) == 0 && talk[cue] != "actually") return;
-        var only = talk[cue] is "no" or "not";
-        var to = cue;
-        while (to - cue < 10)
-        {
-            var length = Math.Max(Ways.Firmly.At(talk, to), Math.Max(Ways.Fillers.At(talk, to), talk[to] is "actually" or "its" or "thats" or "not" or "with" ? 1 : 0));
-            if (length == 0) break;
-            if (to > cue) only = false;
-            to += length;
-        }
-
-        if (only && talk.Before(to) == Pause.None || slots.At(to) is not { Known: true } slot || slot.Start - to > 2) return;
-        if (Written(next.Amount, slot) is not { Line: { Kind: { } kind } line } || kind == next.Kind) return;
-        if (AmountAt(slot.End) is { } own && slots.After(own.End, true) is not { Of: true } && talk.Before(slot.End) != Pause.Stop) return;
-        next.Slot = slot;
-        next.Line = line;
-        next.Mended = true;
-        next.Problems = [];
-        next.End = slot.End;
-        next.Stretches.Add((slot.Start, slot.End));
-        free = slot.End;
-    }
-
-    // An amount without an ingredient: it mends the one before, if the speaker says so.
-    private void Correct(SaidAmount amount)
-    {
-        if (Last is not { TakenBack: false } last || amount.Start - last.End > Nearby || amount.Bare && amount.Unit is null) return;
-        var each = talk[amount.End] is "each" || talk[amount.End] == "of" && talk[amount.End + 1] == "each" || talk[amount.End] == "apiece";
-        if (each && amount.Unit is not null && last.Amount.Unit == Units.Part)
-        {
-            foreach (var part in told.Where(t => t.Amount.Unit == Units.Part && t.Amount.Start == last.Amount.Start)) Mend(part, amount);
-            return;
-        }
-
-        if (!CueBefore(amount.RoughStart(talk)) || !EndsThere(amount.End) && amount.Unit is null) return;
-        if (Ways.IfLiked.FirstIn(talk, amount.End, amount.End + 3) >= 0 || talk[amount.Start - 1] == "or") return;
-        if (amount.Unit is null)
-        {
-            if (Carry(amount, last.Amount) is not { } unit || last.Amount.Unit?.Kind == UnitKind.TopUp) return;
-            amount = amount with { Unit = unit };
-        }
-        else if (amount.Unit.Kind == UnitKind.Piece)
-        {
-            return;
-        }
-
-        Mend(last, amount);
-        free = amount.End;
-    }
-
-    private void Mend(Told of, SaidAmount amount)
-    {
-        if (Written(amount, of.Slot) is not { Line: { } line }) return;
-        of.Amount = amount;
-        of.Line = line with { Optional = of.Line.Optional };
-        of.Mended = true;
-        of.Stretches.Add((amount.Start, amount.End));
-        of.End = Math.Max(of.End, amount.End);
-    }
-
-    private bool CueBefore(int start)
-    {
-        var from = Math.Max(Last?.End ?? 0, start - 14);
-        return Ways.Correcting.LastIn(talk, from, start) >= 0;
-    }
-
-    private bool FirmlyBefore(int start, int from)
-    {
-        var cue = Ways.Firmly.LastIn(talk, from, start);
-        return cue >= 0 && start - cue <= 5 && !(talk[cue] == "no" && talk.Before(cue + 1) == Pause.None && talk.HasCapitals && cue + 1 == start);
-    }
-
-    // The unit that goes with a number that has none.
-    private Unit? Carry(SaidAmount amount, SaidAmount? with)
-    {
-        var last = with?.Unit ?? told.Where(t => t.Amount.Unit?.Kind is UnitKind.Poured or UnitKind.Part).Select(t => t.Amount.Unit).LastOrDefault() ?? Ahead(amount.End);
-        if (last is null) return null;
-        if (last.Kind == UnitKind.Piece) return amount.High <= 12 ? last : null;
-        if (last.Name == "oz" && amount.Low >= 10) return Units.Millilitre;
-        return last.Millilitres.Typical * amount.High <= 400 ? last : null;
-    }
-
-    // Before any unit is said, the first one that will be.
-    private Unit? Ahead(int from)
-    {
-        for (var at = from; at < Math.Min(talk.Count, from + 60); at++)
-        {
-            if (SaidUnit.At(talk, at) is { Unit.Kind: UnitKind.Poured } unit) return unit.Unit;
-        }
-
-        return null;
-    }
-
     // The same as it would be written, for the one reader of ingredients.
     private IngredientLine? Written(SaidAmount amount, Slot slot)
     {
+        // `two dashes of orange`
+        var phrase = amount.Unit == Units.Dash && lexicon.Kinds.Find(slot.Phrase + " bitters") is { Kind: not null, Left: "" } bitters && bitters.Kind.IsA("bitters") ? slot.Phrase + " bitters" : slot.Phrase;
         var number = amount.Low == amount.High ? Text.Number(amount.Low) : $"{Text.Number(amount.Low)}–{Text.Number(amount.High)}";
         var words = amount.Unit?.Kind switch
         {
-            UnitKind.TopUp => $"top up {slot.Phrase}",
-            UnitKind.Piece => $"juice of {number} {slot.Phrase}",
-            null => $"{number} {slot.Phrase}",
-            _ => $"{number} {(amount.High > 1 ? amount.Unit.Plural : amount.Unit.Name)} {slot.Phrase}",
+            UnitKind.TopUp => $"top up {phrase}",
+            UnitKind.Piece => $"juice of {number} {phrase}",
+            null => $"{number} {phrase}",
+            _ => $"{number} {(amount.High > 1 ? amount.Unit.Plural : amount.Unit.Name)} {phrase}",
         };
         var read = ingredients.Read(new SourceLine(1, words, words), 0);
         if (read?.Line is not { } line) return null;

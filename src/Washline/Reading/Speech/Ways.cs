@@ -35,7 +35,7 @@ internal static class Ways
         "no|nope|sorry|wait|oops|whoops|i mean|i meant|i meant to say|i should say|scratch that|strike that|correction|or rather|my mistake|my bad|i tell a lie|tell a lie|i lied|excuse me|pardon|pardon me|thats wrong|misspoke|make that|apologies|not that");
 
     /// <summary>The speaker takes back a whole ingredient.</summary>
-    public static readonly Phrases Retracting = new("just kidding|im kidding|only kidding|im joking|just joking|forget that|never mind|leave that out actually|ignore that|dont do that|i never do that|not really");
+    public static readonly Phrases Retracting = new("just kidding|im kidding|only kidding|im joking|just joking|dont do that|i never do that|scratch all that|forget i said that");
 
     /// <summary>What follows is somebody else's, another day's or only a thought.</summary>
     public static readonly Phrases Supposing = new(
@@ -46,6 +46,12 @@ internal static class Ways
 
     /// <summary>Behind an amount: it was only a thought.</summary>
     public static readonly Phrases IfLiked = new("if you like|if you want|if you prefer|if its|if your|if youre|works too|would work|will work|is too much|is too little|isnt enough|is not enough|would be too|wasnt enough|was too|is way too");
+
+    /// <summary>What comes next is for show and scent.</summary>
+    public static readonly Phrases Garnishing = new("garnish|garnish with|garnished|garnished with|garnish it with|garnishing|for garnish|for the garnish|for a garnish|express|decorate with|finish with|to finish");
+
+    /// <summary>What came before was.</summary>
+    public static readonly Phrases OnTop = new("on top|for garnish|for the garnish|for a garnish|for my garnish|as a garnish|as the garnish|as garnish|to garnish|on the rim|over the top|on a pick|on a skewer|on the side|on the edge|and express|for decoration|floated on|floating on");
 
     /// <summary>The spec's own wish.</summary>
     public static readonly Phrases CalledFor = new(
@@ -64,7 +70,7 @@ internal static class Ways
 
     /// <summary>Said with them, it is a swap and no second ingredient.</summary>
     public static readonly Phrases Swapping = new(
-        "but|only|instead|out of|dont have|do not have|havent got|didnt have|couldnt find|couldnt get|cant get|cant find|swap|swapping|swapped|sub|subbing|subbed|substituting|replacing|replaced|replace|ive no|have no|theres no|no more|make do|making do|in place of|rather than|in lieu of|standing in|stands in|filling in|settle for|however|whereas|mine|though|im out|were out|switching|trading|traded|all i have|all ive got");
+        "but|only|instead|out of|dont have|do not have|havent got|didnt have|couldnt find|couldnt get|cant get|cant find|swap|swapping|swapped|sub|subbing|subbed|substituting|replacing|replaced|replace|ive no|have no|theres no|no more|make do|making do|in place of|rather than|in lieu of|standing in|stands in|filling in|settle for|however|whereas|mine|though|im out|were out|run out|ran out|switching|trading|traded|all i have|all ive got");
 
     /// <summary>Plain words that sound like an ingredient and are none.</summary>
     public static readonly HashSet<string> Plainly =
@@ -81,7 +87,7 @@ internal static class Ways
         "have", "has", "had", "do", "does", "did", "dont", "doing", "make", "makes", "making", "put", "add", "pour", "shake", "stir", "strain", "top", "give", "take", "use", "using", "want", "wants", "need", "let", "lets", "start", "can", "could", "would", "should", "will", "wont",
         "too", "also", "again", "before", "after", "until", "till", "over", "under", "as", "by", "up", "off", "out", "down", "back", "yes", "yeah", "ok", "okay", "right", "please", "say", "says", "said", "tell", "think", "know", "see", "look", "come", "came", "comes",
         "anyway", "alright", "cheers", "thanks", "first", "finally", "lastly", "plus", "followed", "that", "this", "these", "those", "them", "me", "us", "him", "really", "just", "only", "even", "still", "never", "always", "than", "um", "uh", "er", "hey", "hi", "hello", "each", "per", "today", "tonight", "everybody", "everyone", "guys", "folks",
-        "combine", "build", "fill", "ice", "serve", "served", "garnish", "shaker", "tin", "glass", "mixing", "everything", "whatever", "someone", "somebody", "my", "your", "our", "their", "his", "her", "welcome", "hope", "remember", "mind", "careful", "although", "though", "since", "unless", "whole", "thing", "things", "stuff", "way", "bit", "lot", "love", "like", "likes", "meant", "hear", "heard", "stayed", "fun", "done", "really",
+        "combine", "build", "fill", "ice", "serve", "served", "garnish", "shaker", "tin", "glass", "mixing", "everything", "whatever", "someone", "somebody", "my", "your", "our", "their", "his", "her", "welcome", "hope", "remember", "mind", "careful", "although", "though", "since", "unless", "whole", "thing", "things", "stuff", "way", "bit", "lot", "love", "like", "likes", "meant", "hear", "heard", "instead", "rather", "stayed", "fun", "done", "really",
     ];
 
     /// <summary>Words that make the word before them longer: a kind of thing, named last.</summary>
