@@ -7,6 +7,8 @@ internal static partial class Rounds
 {
     private const int Fewest = 2; // ingredients of a drink, for a talk to be parted at it
 
+    private const int Reach = 1500; // letters before an announcement in which the drink before it was finished
+
     public static List<Round> Of(Talk talk, SpokenText text, IReadOnlyList<Told> told, IReadOnlyList<SaidName> names)
     {
         var live = told.Where(t => !t.TakenBack).ToList();
@@ -37,7 +39,7 @@ internal static partial class Rounds
             if (before < Fewest || live.Count(t => t.Start >= here) < Fewest) continue;
             var last = live.Last(t => t.Start < here);
             var first = live.First(t => t.Start >= here);
-            var between = text.Text[text.At(Math.Min(last.End, here))..text.At(here)];
+            var between = text.Text[Math.Max(text.At(Math.Min(last.End, here)), text.At(here) - Reach)..text.At(here)];
             if (!Finished().IsMatch(between)) continue;
             var cut = here;
             if (name is not null)

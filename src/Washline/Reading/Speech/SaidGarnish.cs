@@ -6,6 +6,7 @@ namespace Washline.Reading.Speech;
 internal static partial class SaidGarnish
 {
     private const int Reach = 110;
+    private const int Most = 12;
 
     /// <summary>The garnishes named in that stretch, with the words each stands in.</summary>
     /// <param name="talk">The talk.</param>
@@ -44,7 +45,7 @@ internal static partial class SaidGarnish
             var (from, to) = (text.Word(at), text.Word(end));
             var said = Leading().Replace(talk.Said(from, to).ToLowerInvariant(), "");
             var main = said.Split(' ')[^1].TrimEnd('s');
-            if (said.Length == 0 || found.Any(f => f.Garnish.Contains(main, StringComparison.Ordinal) && (main.Length > 4 || f.Garnish == said))) return;
+            if (said.Length == 0 || found.Count >= Most || found.Any(f => f.Garnish.Contains(main, StringComparison.Ordinal) && (main.Length > 4 || f.Garnish == said))) return;
             found.Add((said, from, to));
         }
     }

@@ -201,7 +201,7 @@ internal readonly record struct SaidNumber(double Low, double High, int End, boo
     /// <summary>The number that figures give: <c>22.5</c>, <c>3/4</c>, <c>1½</c>.</summary>
     internal static double? Figure(string word)
     {
-        if (word.Length is 0 or > 12 || !char.IsNumber(word[0])) return null;
+        if (word.Length is 0 or > 12 || !char.IsNumber(word[0]) || word.Any(c => char.IsDigit(c) && !char.IsAsciiDigit(c))) return null;
         var read = NumberText.Figures(new Superpower.Model.TextSpan(word));
         return read.HasValue && read.Remainder.IsAtEnd && double.IsFinite(read.Value) ? read.Value : null;
     }

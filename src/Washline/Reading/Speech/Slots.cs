@@ -22,8 +22,14 @@ internal sealed class Slots(Talk talk, Lexicon lexicon)
         for (var between = 0; between <= MostBetween && at < talk.Count; between++)
         {
             var pause = talk.Before(at);
-            if (pause == Pause.Stop && !(of && at == run && loose)) return null;
-            if (Ways.Fillers.At(talk, at) is > 0 and var filler && !(talk[at] == "like" && !of))
+            var filler = talk[at] == "like" && !of ? 0 : Ways.Fillers.At(talk, at);
+            if (pause == Pause.Stop && !(of && at == run && loose) || pause == Pause.Comma && !loose && filler == 0)
+            {
+                if (at > run) break;
+                return null;
+            }
+
+            if (filler > 0)
             {
                 if (at > run && !Praised(run, at)) break;
                 at += filler;
@@ -31,7 +37,6 @@ internal sealed class Slots(Talk talk, Lexicon lexicon)
                 continue;
             }
 
-            if (pause == Pause.Comma && !loose) return null;
             if (talk[at] == "of" && !of)
             {
                 (of, loose, at) = (true, true, at + 1);
@@ -148,9 +153,8 @@ internal sealed class Slots(Talk talk, Lexicon lexicon)
             if (from > first && from < run || !NoPause(from, at + 1)) continue;
             for (var more = Math.Min(LongestHeard + 1, at - from + Run(at)); from + more > end; more--)
             {
-                if (Ways.Stops.Contains(talk[from + more - 1])) continue;
                 var words = talk.Plain(from, from + more);
-                if (Sounds(words) is { Apart: <= Sure } near && near.Name != talk.Plain(at, end) && near.Name.Contains(' ', StringComparison.Ordinal) && near.Name.Length > talk.Plain(at, end).Length) return Heard(from, from + more, near, of);
+                if (Sounds(words) is { Apart: <= Sure } near && !(near.Apart > 0.02 && Ways.Stops.Contains(talk[from + more - 1])) && near.Name != talk.Plain(at, end) && near.Name.Contains(' ', StringComparison.Ordinal) && near.Name.Length > talk.Plain(at, end).Length) return Heard(from, from + more, near, of);
             }
         }
 

@@ -8,6 +8,7 @@ internal static class Spoken
     private const int MostWords = 200_000; // a day of talk
     private const int LongestRound = 12_000;
     private const int MostProblems = 200;
+    private const int MostNames = 300;
 
     /// <summary>The drinks that the talk tells; every word of it is accounted for once. It never throws for what is said.</summary>
     public static Draft Read(string text, Kinds kinds)
@@ -23,8 +24,10 @@ internal static class Spoken
         var told = telling.All();
         if (telling.TooMuch) problems.Add(talk.Problem(told[^1].End, $"More than {told.Count} ingredients are told in one talk.", "Read it in parts; what follows is set aside."));
 
+        if (told.Count == 0 && talk.Count > 0) problems.Add(talk.Problem(0, "No ingredient is told with an amount.", "Write the drink down, one ingredient a line, such as `60 ml gin`."));
+
         var spoken = SpokenText.Of(talk, 0, talk.Count);
-        var rounds = Rounds.Of(talk, spoken, told, DrinkNames.In(talk, spoken, lexicon));
+        var rounds = Rounds.Of(talk, spoken, told, DrinkNames.In(talk, spoken, lexicon).Take(MostNames).ToList());
         var specs = new List<Spec>();
         var origins = new List<IReadOnlyList<Origin>>();
         foreach (var round in rounds)

@@ -5,6 +5,8 @@ namespace Washline.Reading.Speech;
 /// <content>Which ingredient stands beside an amount, and which unit goes with a bare number.</content>
 internal sealed partial class Telling
 {
+    private (int From, int At, Unit? Unit) nextPoured = (0, -1, null); // the last answer to where the next poured unit is
+
     private bool Tops(Slot slot) => lexicon.Kinds.Find(slot.Phrase).Kind is { } kind
         && (kind.Is("top") || kind.Is("carbonated") || kind.IsA("mixer") || kind.IsA("wine") || kind.IsA("beer") || kind.IsA("cider") || kind.IsA("fruit-juice") || kind.IsA("citrus-juice") || kind.IsA("dairy"));
 
@@ -107,11 +109,16 @@ internal sealed partial class Telling
     // Before any unit is said, the first one that will be.
     private Unit? Ahead(int from)
     {
-        for (var at = from; at < Math.Min(talk.Count, from + 60); at++)
+        if (from < nextPoured.From || from > nextPoured.At)
         {
-            if (SaidUnit.At(talk, at) is { Unit.Kind: UnitKind.Poured } unit) return unit.Unit;
+            nextPoured = (from, from, null);
+            while (nextPoured.At < talk.Count && nextPoured.Unit is null)
+            {
+                if (SaidUnit.At(talk, nextPoured.At) is { Unit.Kind: UnitKind.Poured } unit) nextPoured.Unit = unit.Unit;
+                else nextPoured.At++;
+            }
         }
 
-        return null;
+        return nextPoured.At - from <= 60 ? nextPoured.Unit : null;
     }
 }

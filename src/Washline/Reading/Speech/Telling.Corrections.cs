@@ -95,7 +95,7 @@ internal sealed partial class Telling
             return;
         }
 
-        Mend(last, amount);
+        if (amount.Low != last.Amount.Low || amount.High != last.Amount.High || amount.Unit != last.Line.Amount.Unit) Mend(last, amount);
         free = amount.End;
     }
 

@@ -24,17 +24,17 @@ internal sealed partial class Telling
     // `two ounces of bourbon instead of rye`, `because I'm out of rye`
     private bool InsteadOf(Told told, int until)
     {
-        var end = Math.Min(until, told.End + 14);
-        for (var at = told.End; at < end; at++)
+        var end = Math.Min(until, told.Tail + 14);
+        for (var at = told.Tail; at < end; at++)
         {
             var length = Ways.Lacking.At(talk, at);
             if (length == 0 || talk[at] == "not") continue;
             if (slots.At(at + length) is not { Known: true } called || called.Start - at - length > 2 || called.End > until) continue;
             if (Ways.Swapping.FirstIn(talk, at, at + length) < 0) continue;
-            var own = Ways.Using.LastIn(talk, Math.Max(0, told.Start - 7), told.End) >= 0 && talk[at] is "instead" or "in" or "rather" || talk[at - 1] is "i" or "im" or "ive" or "we" or "were" || talk[at] is "im" or "ive" or "i" || Ways.Lacking.At(talk, at) > 0 && talk[at] is "out" or "dont" or "havent" or "couldnt" or "didnt" or "ran" or "run";
+            var own = Ways.Using.LastIn(talk, Math.Max(0, told.Start - 7), told.Tail) >= 0 && talk[at] is "instead" or "in" or "rather" || talk[at - 1] is "i" or "im" or "ive" or "we" or "were" || talk[at] is "im" or "ive" or "i" || Ways.Lacking.At(talk, at) > 0 && talk[at] is "out" or "dont" or "havent" or "couldnt" or "didnt" or "ran" or "run";
             if (!own || IsSupposed(at)) 
             {
-                if (at - told.End <= 2) told.Notes.Add(talk.Said(at, called.End));
+                if (at - told.Tail <= 2) told.Notes.Add(talk.Said(at, called.End));
                 return false;
             }
 
@@ -47,10 +47,10 @@ internal sealed partial class Telling
     // `I'm out of lime so I'm using lemon, three quarters of an ounce`, `it should be cognac but I've got two ounces of brandy`
     private bool Missing(Told told, int since)
     {
-        var start = Math.Min(told.Start, told.Slot.Start);
+        var start = told.Start;
         var from = Math.Max(since, start - Swapped);
-        var use = Ways.Using.LastIn(talk, Math.Max(from, start - 8), Math.Max(told.Slot.Start, told.Amount.Start));
-        var instead = talk[told.End] == "instead" && talk[told.End + 1] != "of" || talk[told.Slot.End] == "instead" && talk[told.Slot.End + 1] != "of";
+        var use = Ways.Using.LastIn(talk, Math.Max(from, start - 8), told.Head);
+        var instead = talk[told.Tail] == "instead" && talk[told.Tail + 1] != "of" || talk[told.Slot.End] == "instead" && talk[told.Slot.End + 1] != "of";
         if (use < 0 && !instead) return false;
         for (var at = (use < 0 ? start : use) - 1; at >= from; at--)
         {
@@ -66,16 +66,16 @@ internal sealed partial class Telling
     // `… half an ounce of honey syrup, but I only have agave`
     private bool UsedAfter(Told told, int until)
     {
-        var end = Math.Min(until, told.End + Swapped);
-        var calls = Ways.CalledFor.LastIn(talk, Math.Max(0, told.Start - 12), Math.Max(told.Start, told.Amount.Start)) >= 0;
-        for (var at = told.End; at < end; at++)
+        var end = Math.Min(until, told.Tail + Swapped);
+        var calls = Ways.CalledFor.LastIn(talk, Math.Max(0, told.Start - 12), told.Head) >= 0;
+        for (var at = told.Tail; at < end; at++)
         {
             var length = Ways.Using.At(talk, at);
             if (length == 0) continue;
             if (slots.At(at + length) is not { Known: true } used || used.Start - at - length > 3 || used.End > end) continue;
-            var swaps = Ways.Swapping.FirstIn(talk, told.End, Math.Min(until, used.End + 6)) >= 0;
+            var swaps = Ways.Swapping.FirstIn(talk, told.Tail, Math.Min(until, used.End + 6)) >= 0;
             if (talk[at] is "with" or "for" or "gets" or "i" && !swaps || !swaps && !calls) continue;
-            if (talk[at] is "with" or "for" && Ways.Lacking.LastIn(talk, told.End, at) < 0) continue;
+            if (talk[at] is "with" or "for" && Ways.Lacking.LastIn(talk, told.Tail, at) < 0) continue;
             if (lexicon.Kinds.Find(used.Phrase).Kind is not { } kind || kind == told.Kind || IsSupposed(at)) continue;
             told.Used = talk.Said(used.Start, used.End);
             if (used.Mended is { } mended) told.Used = mended.As;
@@ -90,11 +90,11 @@ internal sealed partial class Telling
     // `it calls for half an ounce of honey syrup but I'm using a quarter of agave`
     private void UsedWithAmount(Told called, Told used)
     {
-        if (used.TakenBack || used.Start - called.End > Swapped || called.Kind == used.Kind) return;
-        var use = Ways.Using.LastIn(talk, Math.Max(called.End, used.Start - 8), Math.Max(used.Slot.Start, used.Amount.Start));
+        if (used.TakenBack || used.Start - called.Tail > Swapped || called.Kind == used.Kind) return;
+        var use = Ways.Using.LastIn(talk, Math.Max(called.Tail, used.Start - 8), used.Head);
         if (use < 0 || talk[use] is "with" or "for" or "gets") return;
-        var lacking = Ways.Lacking.FirstIn(talk, called.End, use + 1);
-        var calls = Ways.CalledFor.LastIn(talk, Math.Max(0, called.Start - 8), Math.Max(called.Start, called.Amount.Start)) >= 0 && (Ways.Swapping.FirstIn(talk, called.End, used.End + 6) >= 0 || called.Amount.Low == used.Amount.Low && talk[use] is "im" or "i" or "ill" or "ive");
+        var lacking = Ways.Lacking.FirstIn(talk, called.Tail, use + 1);
+        var calls = Ways.CalledFor.LastIn(talk, Math.Max(0, called.Start - 8), called.Head) >= 0 && (Ways.Swapping.FirstIn(talk, called.Tail, used.End + 6) >= 0 || called.Amount.Low == used.Amount.Low && talk[use] is "im" or "i" or "ill" or "ive");
         var points = lacking >= 0 && Pointing.Contains(talk[lacking + Ways.Lacking.At(talk, lacking)]);
         if (!calls && !points) return;
         called.Used = talk.Said(used.Slot.Start, used.Slot.End);

@@ -118,7 +118,7 @@ internal sealed partial class Telling(Talk talk, Lexicon lexicon)
         var corrects = CueBefore(start);
         var next = new Told
         {
-            Amount = amount, Slot = slot, Line = line, Problems = written.Problems, Start = start, End = Math.Max(slot.End, amount.End), Corrects = corrects, Behind = behind,
+            Amount = amount, Slot = slot, Line = line, Problems = written.Problems, Start = start, End = Math.Max(slot.End, amount.End), Head = Math.Max(slot.Start, amount.Start), Tail = Math.Max(slot.End, amount.End), Corrects = corrects, Behind = behind,
         };
         next.Stretches.Add((amount.RoughStart(talk), amount.End));
         next.Stretches.Add((slot.Start, slot.End));
@@ -159,7 +159,7 @@ internal sealed partial class Telling(Talk talk, Lexicon lexicon)
             while (talk[at] is "and" or "then" or "plus" or "with" or "um" or "uh" || talk[at] == "the") at++;
             if (talk.Before(from) == Pause.Stop || slots.At(at) is not { Known: true } slot || slot.Start - from > 4) break;
             if (Written(first.Amount, slot) is not { Line: { } line }) break;
-            var next = new Told { Amount = first.Amount, Slot = slot, Line = line, Start = slot.Start, End = slot.End };
+            var next = new Told { Amount = first.Amount, Slot = slot, Line = line, Start = slot.Start, End = slot.End, Head = slot.Start, Tail = slot.End };
             next.Stretches.Add((slot.Start, slot.End));
             told.Add(next);
             free = at = slot.End;

@@ -19,6 +19,12 @@ internal sealed class Told
 
     public int End { get; set; }
 
+    /// <summary>The first word of whichever of the two came last, when it was told.</summary>
+    public int Head { get; init; }
+
+    /// <summary>The word behind both, when it was told.</summary>
+    public int Tail { get; init; }
+
     /// <summary>Whether the speaker takes something back right before.</summary>
     public bool Corrects { get; init; }
 

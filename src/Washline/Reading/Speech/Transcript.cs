@@ -7,6 +7,7 @@ internal sealed partial class Transcript
 {
     private const int LongestTag = 120;
     private const int LongestOverlap = 40;
+    private const int MostProblems = 200;
 
     private readonly IReadOnlyList<SourceLine> lines;
     private readonly List<Word> words = [];
@@ -116,7 +117,7 @@ internal sealed partial class Transcript
         }
 
         times = null;
-        problems.Add(lines[line].Problem(0, $"“{Short(text.Trim())}” gives no time from and to.", "Write it such as `00:00:12.000 --> 00:00:15.000`; the words keep the time before."));
+        if (problems.Count < MostProblems) problems.Add(lines[line].Problem(0, $"“{Short(text.Trim())}” gives no time from and to.", "Write it such as `00:00:12.000 --> 00:00:15.000`; the words keep the time before."));
     }
 
     // What a cue repeats of the words before it is folded: it was said once.

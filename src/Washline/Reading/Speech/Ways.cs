@@ -28,7 +28,7 @@ internal static class Ways
     public static readonly Phrases Correcting = new(
         "no|nope|sorry|wait|oops|whoops|make that|make it|make this|i mean|i meant|i meant to say|i should say|i should have said|scratch that|strike that|correction|correct that|rather|or rather|my mistake|my bad|i tell a lie|tell a lie|i lied|i lie|" +
         "actually|excuse me|pardon|pardon me|not that|thats wrong|thats not right|lets say|lets make it|lets make that|lets do|lets go|lets go with|change that|change it|changed my mind|come to think of it|on second thought|on second thoughts|" +
-        "hang on|hold on|should be|it should be|that should be|should have been|ought to be|bump that|bump it|bring that|take that|better|wrong|misspoke|misread|i misspoke|apologies|instead");
+        "hang on|hold on|should be|it should be|that should be|should have been|ought to be|bump that|bump it|bring that|take that|better|wrong|misspoke|misread|i misspoke|apologies");
 
     /// <summary>The firm ones among them, after which another ingredient takes the place of the one before.</summary>
     public static readonly Phrases Firmly = new(
