@@ -75,7 +75,7 @@ public class SpeechCorpusTests
                 var at = draft.Specs[i].Lines.ToList().FindIndex(l => SpeechPhrasesTests.Shown(l) == string.Join(' ', cells.Take(3)));
                 if (at < 0) continue;
                 if (cells.Find(c => c.StartsWith('@')) is { } second) Assert.InRange(draft.Origins[i][at].Seconds!.Value, Number(second[1..]) - 6, Number(second[1..]) + 6);
-                else Assert.True(file.EndsWith(".txt", StringComparison.Ordinal));
+                else Assert.EndsWith(".txt", file, StringComparison.Ordinal);
                 if (cells.Find(c => c.StartsWith("instead:", StringComparison.Ordinal)) is { } instead)
                 {
                     var note = draft.Specs[i].Lines[at].Note;
@@ -113,9 +113,9 @@ public class SpeechCorpusTests
 
     private static bool IsRight(Spec spec, string key, string value) => key switch
     {
-        "technique" => value == (spec.Method.Technique == Washline.Mixtures.Technique.NoIce ? "noice" : spec.Method.Technique.ToString().ToLowerInvariant()),
+        "technique" => string.Equals(value, spec.Method.Technique.ToString(), StringComparison.OrdinalIgnoreCase),
         "seconds" => spec.Method.Seconds == Number(value),
-        "ice" => value == spec.Ice.ToString().ToLowerInvariant(),
+        "ice" => string.Equals(value, spec.Ice.ToString(), StringComparison.OrdinalIgnoreCase),
         "glass" => spec.Glass.Contains(value, StringComparison.OrdinalIgnoreCase),
         _ => spec.Garnish.Any(g => g.Contains(value.Split(' ')[^1], StringComparison.OrdinalIgnoreCase)),
     };

@@ -118,15 +118,7 @@ internal sealed class Slots(Talk talk, Lexicon lexicon)
         return slot is { Known: true, Apart: <= 0.1 } && slot.End - slot.Start > 0 && slot.Phrase.Length > 4 ? slot : null;
     }
 
-    private bool NoPause(int start, int end)
-    {
-        for (var i = start + 1; i < end; i++)
-        {
-            if (talk.Before(i) != Pause.None) return false;
-        }
-
-        return true;
-    }
+    private bool NoPause(int start, int end) => end <= start + 1 || Enumerable.Range(start + 1, end - start - 1).All(i => talk.Before(i) == Pause.None);
 
     // A name stands within the next few words.
     private bool Soon(int at)
