@@ -24,6 +24,7 @@ internal sealed record SaidAmount(int Start, int End, double Low, double High, U
     private static readonly Phrases ToTop = new("to top|to top up|to top off|to top it up|to top it off|on top to fill|to fill|to the top|to the brim|to finish|as a top|to lengthen");
     private static readonly Phrases Rinse = new("rinse the glass with|rinse a glass with|rinse your glass with|rinse the coupe with|rinse a coupe with|rinse it with|rinse that with|rinse with|rinsed with|rinsing with|rinse the inside with|a rinse of|rinse of");
     private static readonly Phrases Spray = new("spritz the glass with|spray the glass with|mist the glass with|spritz it with|spray it with|spritz with|spray with|a spray of|a mist of|spray of|mist of");
+    private static readonly HashSet<string> Between = ["it", "that", "this", "the", "up", "off", "whole", "thing", "glass", "rest", "of", "drink", "everything", "all", "out", "lot", "way", "to", "just", "then", "mug", "tin"];
     private static readonly HashSet<string> Small = ["dash", "drop", "splash", "spritz", "rinse", "pinch", "barspoon", "tsp", "tbsp", "float", "handful"];
 
     /// <summary>Whether the number is only <c>a</c>, or none at all.</summary>
@@ -44,6 +45,7 @@ internal sealed record SaidAmount(int Start, int End, double Low, double High, U
         if (Equal(talk, at) is { } equal) return equal;
         if (Rinse.At(talk, at) is > 0 and var rinse) return new SaidAmount(at, at + rinse, 1, 1, Units.Rinse) { Bare = true };
         if (Spray.At(talk, at) is > 0 and var spray) return new SaidAmount(at, at + spray, 1, 1, Units.Spritz) { Bare = true };
+        if (Topped(talk, at) is { } with) return new SaidAmount(at, with, 1, 1, Units.TopUp) { Bare = true };
         if (Top.At(talk, at) is > 0 and var top) return new SaidAmount(at, at + top, 1, 1, Units.TopUp) { Bare = true };
         if (ToTop.At(talk, at) is > 0 and var toTop) return new SaidAmount(at, at + toTop, 1, 1, Units.TopUp) { Bare = true, Each = true };
         var number = SaidNumber.At(talk, at);
@@ -61,6 +63,19 @@ internal sealed record SaidAmount(int Start, int End, double Low, double High, U
         var start = Start;
         while (talk.Before(start) != Pause.Stop && Rough.EndingAt(talk, start) is > 0 and var rough) start -= rough;
         return start;
+    }
+
+    // `top the whole thing up with`
+    private static int? Topped(Talk talk, int at)
+    {
+        if (talk[at] is not ("top" or "topped" or "topping" or "fill" or "filled" or "filling" or "lengthen" or "finish" or "charge" or "stretch" or "crown")) return null;
+        for (var i = at + 1; i < at + 8 && talk.Before(i) == Pause.None; i++)
+        {
+            if (talk[i] == "with") return i + 1;
+            if (!Between.Contains(talk[i])) return null;
+        }
+
+        return null;
     }
 
     private static SaidAmount? Of(Talk talk, int at, SaidNumber n)

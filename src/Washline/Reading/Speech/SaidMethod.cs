@@ -57,6 +57,7 @@ internal static partial class SaidMethod
         if (votes.ContainsKey(Technique.Blend)) return Technique.Blend;
         if (votes.ContainsKey(Technique.Swizzle) && votes.GetValueOrDefault(Technique.Shake) <= 1) return Technique.Swizzle;
         if (votes.ContainsKey(Technique.Shake)) return Technique.Shake;
+        if (dry && IcedThen().IsMatch(plain)) return Technique.Shake;
         if (votes.ContainsKey(Technique.Build)) return Technique.Build;
         var topped = lines.Any(l => l.Amount.Unit.Kind == UnitKind.TopUp || l.Kind is { } kind && kind.Is("carbonated"));
         if (votes.ContainsKey(Technique.Stir)) return (topped || InGlass().IsMatch(plain)) && !Straining().IsMatch(plain) ? Technique.Build : Technique.Stir;
@@ -86,7 +87,7 @@ internal static partial class SaidMethod
             if (NoTime().IsMatch(before)) continue;
             var verb = Verb().Matches(before).LastOrDefault(v => Of(v) is not null);
             var technique = verb is null ? Verb().Match(after) is { Success: true, Index: < 12 } next ? Of(next) : null : Of(verb);
-            if (verb is not null && technique == Technique.Shake && (DryBefore().IsMatch(before[..verb.Index]) || DryAfter().IsMatch(before[(verb.Index + verb.Length)..]))) continue;
+            if (verb is not null && technique == Technique.Shake && (DryBefore().IsMatch(before[..verb.Index]) || DryAfter().IsMatch(before[(verb.Index + verb.Length)..])) && !IcedThen().IsMatch(before[verb.Index..])) continue;
             if (technique != how && !(how == Technique.Build && technique == Technique.Stir)) continue;
             if (Length(time) is not { } seconds || seconds is < 3 or > 600) continue;
             if (found is not null && !dry) continue;
@@ -162,7 +163,7 @@ internal static partial class SaidMethod
     [GeneratedRegex(@"(?:\b(?<half>half a minute|thirty second)\b|\b(?<one>(?:a|one|a whole|a full) minute)\b|\b(?<low>" + Numeral + @")(?:(?: to| or| maybe|,)+ (?<high>" + Numeral + @"))?(?: good| full| or so| more| solid| whole| slow| hard)* (?:seconds?|secs?|(?<minutes>minutes?))\b)")]
     private static partial Regex Time();
 
-    [GeneratedRegex(@"\b(?:wait|give me|just a|hang on|in|rest|sit|stand|muddle|another|whip|whisk|steep|infuse|last)(?: \w+){0,3} $")]
+    [GeneratedRegex(@"\b(?:wait|give me|just a|hang on|in|rest|sit|stand|muddle|another|whip|whisk|steep|infuse|last)(?: \w+)? $")]
     private static partial Regex NoTime();
 
     [GeneratedRegex(@"\b(?:in|into) (?:the|your|a) (?:serving |rocks |highball |tall |same )?(?:glass|highball|mug|collins)(?: itself)?\b")]
@@ -173,6 +174,9 @@ internal static partial class SaidMethod
 
     [GeneratedRegex(@"\b(?:shaker|shaking tin|the tin|your tin|a tin)\b")]
     private static partial Regex Shaker();
+
+    [GeneratedRegex(@"\b(?:then|again|and|now) (?:again )?with (?:the |some |plenty of )?ice\b|\badd (?:the |some |your |in the )?ice\b|\bice in\b|\b(?:then|and|now) (?:the )?ice\b")]
+    private static partial Regex IcedThen();
 
     [GeneratedRegex(@"\bmixing glass\b")]
     private static partial Regex MixingGlass();

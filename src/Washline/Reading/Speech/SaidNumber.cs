@@ -78,7 +78,8 @@ internal readonly record struct SaidNumber(double Low, double High, int End, boo
             if (talk.Before(next) == Pause.None && talk[next] is not ("a" or "another") && One(talk, next) is { } high && high.High > low.High) return high with { Low = low.Low, IsShare = low.IsShare || high.IsShare };
         }
 
-        return low;
+        // `between two and three`
+        return talk[to] == "and" && talk[at - 1] == "between" && One(talk, to + 1) is { } most && most.High > low.High ? most with { Low = low.Low } : low;
     }
 
     /// <summary>One number, without a range.</summary>
@@ -126,8 +127,8 @@ internal readonly record struct SaidNumber(double Low, double High, int End, boo
     private static SaidNumber? Whole(Talk talk, int at)
     {
         var (value, end) = BelowHundred(talk, at);
-        if (end == at && !(talk[at] is "a" or "an" && talk[at + 1] == "hundred")) return null;
-        if (end == at) (value, end) = (1, at + 1);
+        if (end == at && !(talk[at] is "a" or "an" && talk[at + 1] == "hundred") && talk[at] != "hundred") return null;
+        if (end == at) (value, end) = (1, talk[at] == "hundred" ? at : at + 1);
         if (talk[end] == "hundred" && talk.Before(end) == Pause.None)
         {
             end++;

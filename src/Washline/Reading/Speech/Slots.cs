@@ -37,8 +37,15 @@ internal sealed class Slots(Talk talk, Lexicon lexicon)
                 continue;
             }
 
+            if (talk[at] is "bit" or "touch" or "little" && talk[at + 1] == "of")
+            {
+                at++;
+                run = at;
+            }
+
             if (talk[at] == "of" && !of)
             {
+                if (at > run && !Praised(run, at)) break;
                 (of, loose, at) = (true, true, at + 1);
                 run = first = at;
                 continue;

@@ -38,9 +38,9 @@ internal sealed partial class Telling
             return !(unit.Name == "cup" && amount.Bare && lexicon.Kinds.Find(right.Phrase).Kind is { } drink && (drink.IsA("coffee") || drink.IsA("tea")));
         }
 
+        if (right.Mended is not null && !right.Of) return false;
         if (Counted(amount, right)) return true;
         if (amount.Bare || !right.Known) return false;
-        if (right.Mended is not null && !right.Of) return false;
         if (right.Of && !amount.IsShare && Owned.Contains(talk[amount.End + 1])) return false;
         if (Carry(amount, null) is null) return false;
         if (right.Of || amount.IsShare || amount.Low >= 5) return true;

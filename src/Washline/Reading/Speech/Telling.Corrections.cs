@@ -34,6 +34,7 @@ internal sealed partial class Telling
         var cue = Ways.Supposing.LastIn(talk, from, at);
         if (cue < 0) return false;
         var length = Ways.Supposing.At(talk, cue);
+        if (talk[cue] == "not" && at - cue > length) return false;
         if (talk[cue] is "not" or "without" or "dont" or "do" or "didnt" or "doesnt" or "never" or "instead" or "rather" or "more" or "less" or "no" or "up" or "as" && at - cue - length > 1) return false;
         for (var i = cue + length; i < at; i++)
         {
@@ -84,6 +85,7 @@ internal sealed partial class Telling
         }
 
         if (!CueBefore(amount.RoughStart(talk)) || !EndsThere(amount.End) && amount.Unit is null) return;
+        if (AmountAt(amount.End) is { Unit: not null } again && slots.After(again.End, false) is { Back: false }) return; // said again, with what it is of
         if (Ways.IfLiked.FirstIn(talk, amount.End, amount.End + 3) >= 0 || talk[amount.Start - 1] == "or") return;
         if (amount.Unit is null)
         {

@@ -51,6 +51,12 @@ internal sealed partial class Telling(Talk talk, Lexicon lexicon)
             if (talk[at + 2] is "a" or "an") return new SaidAmount(at, at + 3, 1, 1, Units.Piece);
         }
 
+        // `half a lime, juiced`
+        if (SaidNumber.At(talk, at) is { } fruits && (talk[fruits.End] is "a" or "an" ? fruits.End + 1 : fruits.End) is var fruit && talk[fruit] is "lime" or "limes" or "lemon" or "lemons" or "orange" or "grapefruit" && talk[fruit + 1] is "juiced" or "squeezed")
+        {
+            return new SaidAmount(at, fruits.End, fruits.Low, fruits.High, Units.Piece);
+        }
+
         if (Again.At(talk, at) is > 0 and var again && Last is { TakenBack: false } last && slots.After(at + again, false) is { Known: true, Back: false })
         {
             return last.Amount with { Start = at, End = at + again, Carried = true, Each = false };

@@ -56,7 +56,7 @@ internal static class Ways
     /// <summary>The spec's own wish.</summary>
     public static readonly Phrases CalledFor = new(
         "calls for|call for|called for|asks for|ask for|asked for|says to use|recipe says|spec says|book says|card says|says|supposed to be|meant to be|supposed to use|supposed to have|should be|should have|should really be|ought to be|original is|original has|original uses|the original|originally|traditionally|spec is|spec has|recipe is|recipe has|recipe wants|spec wants|wants|wanted|" +
-        "recipe uses|spec uses|would normally|normally|he uses|she uses|they use|uses|really wants|is written with|was written with|specifies|normally take|in the book|on the card");
+        "recipe uses|spec uses|would normally|normally|he uses|she uses|they use|uses|really wants|is written with|was written with|specifies|normally take|normally use|usually use|in the book|on the card");
 
     /// <summary>What the spec wants and the speaker does not have.</summary>
     public static readonly Phrases Lacking = new(
@@ -76,7 +76,7 @@ internal static class Ways
     public static readonly HashSet<string> Plainly =
     [
         "drink", "drinks", "enough", "home", "time", "people", "water", "work", "mine", "yours", "hers", "more", "less", "most", "some", "many", "much", "times", "kind", "sort", "course", "those", "ours", "theirs", "everyone", "fun", "life", "love", "money", "space", "room", "air", "music", "light", "rain", "sun", "summer", "winter", "history", "advice",
-        "course", "difference", "fact", "power", "patience", "trouble", "talk", "truth", "sense", "colour", "color", "flavour", "flavor", "sweetness", "acid", "alcohol", "booze", "liquid", "volume", "dilution", "ice", "foam", "magic", "something", "anything", "nothing", "everything", "weeks", "days", "hours", "minutes", "total", "pour", "measure", "measures", "jigger",
+        "course", "difference", "fact", "power", "patience", "trouble", "talk", "truth", "sense", "colour", "color", "flavour", "flavor", "sweetness", "acid", "alcohol", "booze", "liquid", "volume", "dilution", "ice", "foam", "magic", "something", "anything", "nothing", "everything", "weeks", "days", "hours", "minutes", "total", "minute", "second", "pour", "measure", "measures", "jigger",
     ];
 
     /// <summary>Words at which the name of an ingredient or a drink ends.</summary>
