@@ -81,7 +81,7 @@ internal sealed record SaidAmount(int Start, int End, double Low, double High, U
     private static SaidAmount? Of(Talk talk, int at, SaidNumber n)
     {
         var k = n.End;
-        if (NotAmounts.Contains(talk[k]) || talk[k] == "to" && talk[k + 1] is "one" or "1") return null;
+        if (NotAmounts.Contains(talk[k]) && !(talk[k + 1] == "of" && SaidUnit.At(talk, k) is not null) || talk[k] == "to" && talk[k + 1] is "one" or "1") return null;
         var bare = new SaidAmount(at, k, n.Low, n.High, null) { IsShare = n.IsShare };
         var loose = talk[k - 1] is "couple" or "few" or "pair" or "dozen";
         if (talk.Before(k) != Pause.None && Ways.Fillers.At(talk, k) == 0) return bare;

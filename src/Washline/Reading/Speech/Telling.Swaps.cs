@@ -32,7 +32,7 @@ internal sealed partial class Telling
             if (slots.At(at + length) is not { Known: true } called || called.Start - at - length > 2 || called.End > until) continue;
             if (Ways.Swapping.FirstIn(talk, at, at + length) < 0) continue;
             var own = Ways.Using.LastIn(talk, Math.Max(0, told.Start - 7), told.Tail) >= 0 && talk[at] is "instead" or "in" or "rather" || talk[at - 1] is "i" or "im" or "ive" or "we" or "were" || talk[at] is "im" or "ive" or "i" || Ways.Lacking.At(talk, at) > 0 && talk[at] is "out" or "dont" or "havent" or "couldnt" or "didnt" or "ran" or "run";
-            if (!own || IsSupposed(at)) 
+            if (!own || IsSupposed(at))
             {
                 if (at - told.Tail <= 2) told.Notes.Add(talk.Said(at, called.End));
                 return false;
