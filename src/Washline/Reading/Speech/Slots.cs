@@ -45,7 +45,7 @@ internal sealed class Slots(Talk talk, Lexicon lexicon)
 
             if (talk[at] == "of" && !of)
             {
-                if (at > run && !Praised(run, at)) break;
+                if (at > run && Ways.Bulk.Contains(talk[at - 1])) break;
                 (of, loose, at) = (true, true, at + 1);
                 run = first = at;
                 continue;
@@ -216,7 +216,7 @@ internal sealed class Slots(Talk talk, Lexicon lexicon)
             if (stop && (length == 1 || !of)) break;
             var words = talk.Plain(run, run + length);
             if (words.Length < 3 || Sounds(words) is not { } near) continue;
-            if (stop && (near.Apart > 0.02 || words.Length < 5) || !of && near.Apart > Near || length == 1 && near.Apart > 0 && words.Length < 6) continue;
+            if (stop && (near.Apart > 0.02 || words.Length < 5) || !of && near.Apart > Near || length == 1 && near.Apart > 0 && (words.Length < 6 || near.Name.Contains(' ', StringComparison.Ordinal))) continue;
             if (Ways.Stops.Contains(talk[run + length - 1]) && (near.Apart > 0.02 || words.Length < 7)) continue;
             if (best is null || near.Apart < best.Value.Apart - 0.08) best = (Heard(run, run + length, near, of), near.Apart);
         }

@@ -5,7 +5,7 @@ namespace Washline.Reading.Speech;
 /// <summary>Names by their sound, for words that a listener misheard.</summary>
 internal sealed class Sounds
 {
-    private const double Share = 0.17; // of the length of the code that may differ; ours, set on tests/Washline.Tests/Corpus/ours
+    private const double Share = 0.13; // of the length of the code that may differ; ours, set on tests/Washline.Tests/Corpus/ours
 
     private readonly Dictionary<string, string> exact = [];
     private readonly ILookup<int, (string Code, string Name)> byLength;

@@ -27,6 +27,7 @@ internal sealed partial class Telling
         var end = Math.Min(until, told.Tail + 14);
         for (var at = told.Tail; at < end; at++)
         {
+            if (talk.Before(at) == Pause.Stop || Ways.Using.At(talk, at) > 0 && talk[at] is not ("with" or "for" or "gets")) break;
             var length = Ways.Lacking.At(talk, at);
             if (length == 0 || talk[at] == "not") continue;
             if (slots.At(at + length) is not { Known: true } called || called.Start - at - length > 2 || called.End > until) continue;

@@ -72,6 +72,10 @@ internal static class Ways
     public static readonly Phrases Swapping = new(
         "but|only|instead|out of|dont have|do not have|havent got|didnt have|couldnt find|couldnt get|cant get|cant find|swap|swapping|swapped|sub|subbing|subbed|substituting|replacing|replaced|replace|ive no|have no|theres no|no more|make do|making do|in place of|rather than|in lieu of|standing in|stands in|filling in|settle for|however|whereas|mine|though|im out|were out|run out|ran out|switching|trading|traded|all i have|all ive got");
 
+    /// <summary>Measures of the market, not of the bar.</summary>
+    public static readonly HashSet<string> Bulk =
+        ["kilos", "kilo", "pounds", "pound", "grams", "gram", "boxes", "box", "bags", "bag", "bottles", "bottle", "crates", "cases", "case", "jars", "glasses", "kinds", "types", "sorts", "styles", "brands"];
+
     /// <summary>Plain words that sound like an ingredient and are none.</summary>
     public static readonly HashSet<string> Plainly =
     [
