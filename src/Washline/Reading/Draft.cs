@@ -1,5 +1,7 @@
 using Washline.Drinks;
+using Washline.Reading.Data;
 using Washline.Reading.Menu;
+using Washline.Reading.Speech;
 
 namespace Washline.Reading;
 
@@ -20,13 +22,15 @@ public sealed record Draft(IReadOnlyList<Spec> Specs, IReadOnlyList<Problem> Pro
     /// <summary>Reads one or more specs from a written text. It never throws for what is written; docs/spec-text.md describes the form.</summary>
     public static Draft Read(string text, Kinds kinds) => new Reader(kinds).Read(SourceLine.Split(text));
 
-    /// <summary>Reads specs from a text in whatever form it arrives.</summary>
+    /// <summary>Reads specs from a text in whatever form it arrives. It never throws for what is in it.</summary>
     /// <param name="text">The text.</param>
     /// <param name="kinds">The catalogue, with what the household has placed in it.</param>
     /// <param name="form">Its form, where a person has said it; else the text is looked at.</param>
     public static Draft TakeIn(string text, Kinds kinds, TextForm? form = null) => (form ?? TextForms.Of(text, kinds)) switch
     {
         TextForm.MenuLine => MenuText.Read(text, kinds),
-        var other => Read(text, kinds) with { Form = other },
+        TextForm.RecipeData => RecipeData.Read(text, kinds),
+        TextForm.Spoken or TextForm.Captions => Spoken.Read(text, kinds),
+        _ => Read(text, kinds),
     };
 }

@@ -49,7 +49,7 @@ public class RoundTripTests
             Optional = optional,
         };
 
-    private static readonly Gen<Spec> Specs =
+    internal static readonly Gen<Spec> Specs =
         from title in Gen.OneOf("Harbour Sour", "3 Wise Sailors", "No. 9", "Gin Splash", "Punch: A Story", "Top of the Morning", "60 ml of Trouble", "#1", "Shake It", "Méthode", "Ice: Cold")
         from lines in Lines.Array[1, 8]
         from method in Gen.OneOf("shake 12 s", "stir 30 s, strain into a coupe", "build over ice", "dry shake, then shake hard", "swizzle with crushed ice", "", "garnish with mint; serve")

@@ -1,0 +1,70 @@
+using System.Diagnostics;
+using Washline.Drinks;
+using Washline.Reading;
+
+namespace Washline.Tests.Reading;
+
+/// <summary>Texts made to be too much: each is answered, and twice as much takes about twice the work.</summary>
+public class DataBounds
+{
+    private const int Size = 200_000;
+
+    public static TheoryData<string> Shapes => [.. Texts.Keys];
+
+    private static readonly Dictionary<string, Func<int, string>> Texts = new()
+    {
+        ["nested arrays"] = n => new string('[', n),
+        ["nested objects"] = n => string.Concat(Enumerable.Repeat("{\"a\":", n / 5)),
+        ["nested tags"] = n => "<html>" + string.Concat(Enumerable.Repeat("<div>", n / 5)),
+        ["open tags"] = n => "<html>" + new string('<', n),
+        ["open entities"] = n => "<html><p>" + string.Concat(Enumerable.Repeat("&am", n / 3)),
+        ["one long string"] = n => "{\"@type\": \"Recipe\", \"name\": \"" + new string('x', n) + "\"}",
+        ["one long list of ingredients"] = n => "{\"@type\": \"Recipe\", \"name\": \"X\", \"recipeIngredient\": [" + string.Concat(Enumerable.Repeat("\"½ oz gin\",", n / 11)) + "]}",
+        ["one long ingredient"] = n => "{\"@type\": \"Recipe\", \"name\": \"X\", \"recipeIngredient\": [\"60 ml " + string.Concat(Enumerable.Repeat("gin, ", n / 5)) + "\"]}",
+        ["fractions"] = n => "{\"@type\": \"Recipe\", \"name\": \"X\", \"recipeIngredient\": \"" + string.Concat(Enumerable.Repeat("1/2 ", n / 4)) + "\"}",
+        ["many recipes"] = n => "[" + string.Concat(Enumerable.Repeat("{\"@type\":\"Recipe\",\"name\":\"X\",\"recipeIngredient\":[\"60 ml gin\"]},", n / 60)) + "]",
+        ["references that go round"] = n => "{\"@graph\":[" + string.Concat(Enumerable.Range(0, n / 60).Select(i => $"{{\"@type\":\"Recipe\",\"@id\":\"#{i}\",\"author\":{{\"@id\":\"#{i}\"}},\"name\":{{\"@id\":\"#{i}\"}}}},")) + "]}",
+        ["escapes"] = n => "{\"@type\": \"Recipe\", \"name\": \"" + string.Concat(Enumerable.Repeat("\\u0041", n / 6)) + "\"}",
+        ["attributes"] = n => "<html><p " + string.Concat(Enumerable.Range(0, n / 8).Select(i => $"a{i}=b ")),
+        ["scripts"] = n => "<html>" + string.Concat(Enumerable.Repeat("<script type=\"application/ld+json\">{\"a\":1}</script>", n / 52)),
+        ["lists for the eye"] = n => "<html>" + string.Concat(Enumerable.Repeat("<li>½ oz gin</li>", n / 18)),
+        ["nulls"] = n => "<html><p>" + new string('\0', n),
+        ["nothing but letters from right to left"] = n => "<html><p>" + string.Concat(Enumerable.Repeat("\u202Eג\u200B", n / 3)),
+    };
+
+    [Theory]
+    [MemberData(nameof(Shapes))]
+    public void Twice_as_much_takes_about_twice_as_long_and_every_word_is_accounted_for(string shape)
+    {
+        _ = Taken(Texts[shape](Size / 8)); // the first run compiles
+        var (once, twice) = (Taken(Texts[shape](Size)), Taken(Texts[shape](Size * 2)));
+        // Quadratic work would take four times as long; a busy machine is given room, and a tenth of a second is too short to judge.
+        Assert.True(twice < Math.Max(once * 3.5, 1.0), $"{shape}: {once:0.00} s, then {twice:0.00} s for twice as much");
+    }
+
+    private static double Taken(string text)
+    {
+        var best = double.MaxValue;
+        for (var i = 0; i < 2; i++)
+        {
+            var watch = Stopwatch.StartNew();
+            var draft = Draft.TakeIn(text, Kinds.Catalogue, TextForm.RecipeData);
+            best = Math.Min(best, watch.Elapsed.TotalSeconds);
+            if (i == 0) DataAccount.Check(text, draft);
+        }
+
+        return best;
+    }
+
+    [Fact]
+    public void Ten_megabytes_in_one_line_are_answered()
+    {
+        foreach (var text in new[] { Texts["one long ingredient"](10_000_000), Texts["fractions"](10_000_000), Texts["nested tags"](10_000_000) })
+        {
+            var watch = Stopwatch.StartNew();
+            var draft = Draft.TakeIn(text, Kinds.Catalogue);
+            Assert.True(draft.Problems.Count is > 0 and < 1000, $"{draft.Problems.Count} problems");
+            Assert.True(watch.Elapsed < TimeSpan.FromSeconds(60), $"{watch.Elapsed} for {text[..40]}");
+        }
+    }
+}
