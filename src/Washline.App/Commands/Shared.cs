@@ -58,12 +58,23 @@ public static class Shared
         result.GetValue(DemoOption) || File.Exists(result.BarPath()) ? result.OpenBar().Load() : Bar.Empty;
 
     /// <summary>The whole text of a file, or of what is piped in for <c>-</c>.</summary>
-    /// <exception cref="Refusal">There is no such file, or it cannot be read.</exception>
+    /// <exception cref="Refusal">There is no such file, it cannot be read, or it is no text.</exception>
     public static string TextOf(this ParseResult result, string file)
     {
         try
         {
-            return file == "-" ? ((Streams)result.InvocationConfiguration).Input.ReadToEnd() : File.ReadAllText(file);
+            if (file == "-")
+            {
+                var input = ((Streams)result.InvocationConfiguration).Input;
+                var piped = input.ReadToEnd();
+                if (input is PipedText { Note: { } assumed }) result.Assumed(assumed);
+                return piped;
+            }
+
+            using var stream = File.OpenRead(file);
+            var text = FileText.Of(Bounded.Bytes(stream, $"The file '{file}'"), $"The file '{file}'");
+            if (text.Note is { } note) result.Assumed(note);
+            return text.Text;
         }
         catch (Exception e) when (e is FileNotFoundException or DirectoryNotFoundException)
         {
@@ -74,6 +85,9 @@ public static class Shared
             throw new Refusal($"The file '{file}' could not be read: {e.Message}", "Check that it is a file and that you may read it.");
         }
     }
+
+    // It was read, so it is no problem; but letters may be wrong.
+    private static void Assumed(this ParseResult result, string note) => result.Error().WriteLine($"washline: {note}  If letters look wrong, save it as UTF-8 and read it again.");
 
     /// <summary>What a file is called in problems: <c>-</c> is what was typed or piped in.</summary>
     public static string NameOf(string file) => file == "-" ? "(input)" : file;

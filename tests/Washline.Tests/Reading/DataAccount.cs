@@ -13,11 +13,11 @@ internal static class DataAccount
         foreach (var entry in draft.Account)
         {
             var at = entry.Column - 1;
-            Assert.True(entry.Line >= 1 && entry.Line <= lines.Length && at >= 0 && at + entry.Text.Length <= lines[entry.Line - 1].Length, $"{entry} lies outside the text");
-            Assert.Equal(lines[entry.Line - 1].Substring(at, entry.Text.Length), entry.Text);
+            if (entry.Line < 1 || entry.Line > lines.Length || at < 0 || at + entry.Text.Length > lines[entry.Line - 1].Length) Assert.Fail($"{entry} lies outside the text");
+            if (!lines[entry.Line - 1].AsSpan(at, entry.Text.Length).SequenceEqual(entry.Text)) Assert.Fail($"{entry} is not what stands there");
             for (var i = at; i < at + entry.Text.Length; i++)
             {
-                Assert.False(held[entry.Line - 1][i], $"{entry} holds a letter that another entry holds");
+                if (held[entry.Line - 1][i]) Assert.Fail($"{entry} holds a letter that another entry holds");
                 held[entry.Line - 1][i] = true;
             }
         }
@@ -26,7 +26,7 @@ internal static class DataAccount
         {
             for (var i = 0; i < lines[line].Length; i++)
             {
-                Assert.True(held[line][i] || !char.IsLetterOrDigit(lines[line][i]), $"line {line + 1}, column {i + 1}: “{lines[line][i]}” is in no entry");
+                if (!held[line][i] && char.IsLetterOrDigit(lines[line][i])) Assert.Fail($"line {line + 1}, column {i + 1}: “{lines[line][i]}” is in no entry");
             }
         }
 

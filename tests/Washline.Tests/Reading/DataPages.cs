@@ -107,7 +107,7 @@ public class DataPages
     [InlineData("<html><body><p>Nothing to drink here.</p></body></html>", 1, 1, "The page holds no recipe data and no list of ingredients with amounts.")]
     [InlineData("{\"@type\": \"WebPage\", \"name\": \"X\"}", 1, 1, "There is no recipe in this data.")]
     [InlineData("{\"@type\": \"Recipe\",\n\"name\" \"X\"}", 2, 8, "The data has no colon behind a name; what stands before it was read.")]
-    [InlineData("{\"@type\": \"Recipe\", \"name\": \"X", 1, 30, "The data has a quotation mark that does not close; what stands before it was read.")]
+    [InlineData("{\"@type\": \"Recipe\", \"name\": \"X", 1, 29, "The data has a quotation mark that does not close; what stands before it was read.")]
     [InlineData("{\"@type\": \"Recipe\", \"recipeIngredient\": [\"60 ml gin\"]}", 1, 1, "The recipe has no name; it stands as Untitled drink.")]
     public void What_cannot_be_read_is_said_where_it_stands(string text, int line, int column, string what)
     {

@@ -5,6 +5,8 @@ internal sealed class Graph
 {
     private static readonly string[] Prefixes = ["https://schema.org/", "http://schema.org/", "https://www.schema.org/", "http://www.schema.org/", "schema:"];
 
+    private static readonly string[] Called = ["name", "@value"];
+
     private readonly string source;
     private readonly List<JsonPart> objects = [];
     private readonly Dictionary<string, JsonPart> byId = new(StringComparer.Ordinal);
@@ -42,13 +44,15 @@ internal sealed class Graph
     }
 
     /// <summary>The words of the first value of those properties that has any; of an object its name.</summary>
-    public Placed? Words(JsonPart part, params string[] names)
+    public Placed? Words(JsonPart part, params string[] names) => Words(part, names, depth: 0);
+
+    private Placed? Words(JsonPart part, string[] names, int depth)
     {
-        foreach (var name in names)
+        foreach (var name in depth < 4 ? names : []) // a name that names itself by its id goes round
         {
             foreach (var value in Each(Member(part, name)))
             {
-                if ((value.Members is null ? Plain(value) : Words(value, "name", "@value")) is { Text.Length: > 0 } words) return words;
+                if ((value.Members is null ? Plain(value) : Words(value, Called, depth + 1)) is { Text.Length: > 0 } words) return words;
             }
         }
 
