@@ -21,7 +21,7 @@ internal sealed class FuzzRun(TextForm form, int seed, long count, TimeSpan time
     /// <summary>How many texts were read.</summary>
     public long Done => Interlocked.Read(ref done);
 
-    public int Kinds => breaches.Count;
+    public int Different => breaches.Count;
 
     /// <summary>What came of it, a breach a line.</summary>
     public string Report => string.Create(CultureInfo.InvariantCulture, $"{form}: {Done} texts from seed {seed} in {watch.Elapsed.TotalSeconds:0} s; {breaches.Count} kinds of breach")
@@ -54,7 +54,7 @@ internal sealed class FuzzRun(TextForm form, int seed, long count, TimeSpan time
 
     private void Read(List<string> corpus)
     {
-        for (var i = 0L; i < count && watch.Elapsed < time && Kinds < 20; i++)
+        for (var i = 0L; i < count && watch.Elapsed < time && Different < 20; i++)
         {
             var at = unchecked(seed + (int)i);
             var text = FuzzInput.Of(form, at, corpus);
@@ -62,7 +62,7 @@ internal sealed class FuzzRun(TextForm form, int seed, long count, TimeSpan time
             Interlocked.Exchange(ref since, watch.ElapsedMilliseconds + 1);
             try
             {
-                if (Dropped(text, Draft.TakeIn(text, Drinks.Kinds.Catalogue, form)) is { } dropped) Breach(dropped, at, text);
+                if (Dropped(text, Draft.TakeIn(text, Kinds.Catalogue, form)) is { } dropped) Breach(dropped, at, text);
             }
             catch (Exception e)
             {
