@@ -56,15 +56,14 @@ internal sealed class Page
                     if (IsHeading(tag.Name)) heading = true;
                     break;
                 case HtmlTokenType.EndTag:
-                    within = "";
+                    (within, isData) = ("", false);
                     Between(token.Name, line, ref heading);
                     break;
                 case HtmlTokenType.Character:
                     var end = Math.Clamp(start + token.Data.Length, start, source.Length);
-                    if (isData) Data.Add((start, end));
+                    if (isData) Add(start, end);
                     else if (within == "title") Title ??= PlainWords.Of(Placed.Of(source, start, end));
                     else if (within.Length == 0 || within == "textarea") See(start, end, line);
-                    isData = false;
                     break;
                 default:
                     break;
@@ -72,6 +71,13 @@ internal sealed class Page
         }
 
         Close(line, heading);
+    }
+
+    // One script may come in several pieces.
+    private void Add(int start, int end)
+    {
+        if (Data.Count > 0 && Data[^1].End == start) Data[^1] = (Data[^1].Start, end);
+        else Data.Add((start, end));
     }
 
     private void See(int start, int end, List<Placed> line)

@@ -7,6 +7,7 @@ internal sealed partial class RecipeLines(Graph graph, JsonPart recipe)
 {
     private const int MostLines = 200;
     private const int LongestLine = 2000;
+    private const int LongestIngredient = 400;
     private static readonly Key[] Apart = [Key.Ice, Key.Glass, Key.Garnish, Key.Maker, Key.Where, Key.Known, Key.PassOn, Key.Note, Key.Part];
 
     private readonly List<WrittenLine> lines = [];
@@ -48,7 +49,7 @@ internal sealed partial class RecipeLines(Graph graph, JsonPart recipe)
             }
 
             var plain = graph.Plain(value);
-            if (plain.Text.Length > LongestLine && values.Count > 1 || plain.Text.Length > LongestLine * 10)
+            if (plain.Text.Length > LongestIngredient && values.Count > 1 || plain.Text.Length > LongestLine * 10)
             {
                 TooMuch.Add(plain.Start);
                 continue;
@@ -121,7 +122,7 @@ internal sealed partial class RecipeLines(Graph graph, JsonPart recipe)
     {
         words = OneLine(words);
         if (words.Text.Length == 0 && name.EndsWith(' ')) return;
-        if (lines.Count >= MostLines || words.Text.Length > LongestLine) TooMuch.Add(words.Start);
+        if (lines.Count >= MostLines || words.Text.Length > (name.Length == 0 ? LongestIngredient : LongestLine)) TooMuch.Add(words.Start);
         else lines.Add(new WrittenLine(name, words));
     }
 

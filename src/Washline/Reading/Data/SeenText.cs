@@ -6,6 +6,7 @@ namespace Washline.Reading.Data;
 internal sealed class SeenText(Page page, Kinds kinds)
 {
     private const int MostLines = 20_000;
+    private const int Longest = 200; // lines of one recipe, and up to its heading
     private const int LongestIngredient = 160;
     private const int LongestStep = 2000;
     private readonly IngredientText ingredients = new(kinds);
@@ -20,7 +21,7 @@ internal sealed class SeenText(Page page, Kinds kinds)
         {
             if (!sure[i] || !sure[i + 1]) continue;
             var end = i + 2;
-            while (end < lines.Count && (sure[end] || end + 1 < lines.Count && sure[end + 1] && !lines[end].IsHeading)) end++;
+            while (end < lines.Count && end - i < Longest && (sure[end] || end + 1 < lines.Count && sure[end + 1] && !lines[end].IsHeading)) end++;
             var recipe = new List<WrittenLine>();
             if (TitleOver(lines, i) is { } title) recipe.Add(new WrittenLine("title: ", title));
             recipe.AddRange(lines[i..end].Select(l => IngredientWords.Of(l.Words)).OfType<WrittenLine>());
@@ -43,7 +44,7 @@ internal sealed class SeenText(Page page, Kinds kinds)
 
     private Placed? TitleOver(List<(Placed Words, bool IsHeading)> lines, int at)
     {
-        for (var i = at - 1; i >= 0; i--)
+        for (var i = at - 1; i >= Math.Max(0, at - Longest); i--)
         {
             if (lines[i].IsHeading && KeyLine.Of(lines[i].Words.Text) is not { Key: Key.Ingredients or Key.Method }) return lines[i].Words;
         }
