@@ -91,7 +91,7 @@ internal static class NumberText
             .Select(part => ($"{whole} {part.Item1}", i + 1 + part.Item2)))
         .ToDictionary(p => p.Item1, p => p.Item2);
 
-    private static readonly TextParser<TextSpan> Digits = Span.MatchedBy(Character.Digit.AtLeastOnce());
+    private static readonly TextParser<TextSpan> Digits = Span.MatchedBy(Character.Matching(char.IsAsciiDigit, "digit").AtLeastOnce());
 
     private static readonly TextParser<double> Glyph = Character.Matching(Vulgar.ContainsKey, "fraction").Select(c => Vulgar[c]);
 

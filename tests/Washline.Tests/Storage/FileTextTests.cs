@@ -54,7 +54,7 @@ public sealed class FileTextTests : IDisposable
     [Fact]
     public void Nulls_and_invisible_letters_in_a_text_are_read_over()
     {
-        File.WriteAllText(home.Path("sour.txt"), "Sour\u200B Tide\0\n\n60\u200A ml\u2060 gin\0\n\u202E20 ml lime juice\u202C\n");
+        File.WriteAllText(home.Path("sour.txt"), "Sour\u200B Tide\0\n\n60\u200Aml\u2060gin\0\n\u202E20 ml lime juice\u202C\n");
         var answer = home.Run("read", home.Path("sour.txt"), "--to", "text");
         Assert.Equal((0, "Sour Tide\n\n60 ml gin\n20 ml lime juice\n", ""), (answer.Exit, answer.Out, answer.Error));
     }

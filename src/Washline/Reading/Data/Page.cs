@@ -62,7 +62,7 @@ internal sealed class Page
                 case HtmlTokenType.Character:
                     var end = Math.Clamp(start + token.Data.Length, start, source.Length);
                     if (isData) Add(start, end);
-                    else if (within == "title") Title ??= PlainWords.Of(Placed.Of(source, start, end));
+                    else if (within == "title") Title ??= Placed.Join(" ", [.. PlainWords.Of(Placed.Of(source, start, end)).Lines()]);
                     else if (within.Length == 0 || within == "textarea") See(start, end, line);
                     break;
                 default:

@@ -50,7 +50,7 @@ internal sealed partial class RecipeData
     private void OfPage(Page page)
     {
         foreach (var (start, end) in page.Seen) painted.Paint(start, end, ReadAs.Talk);
-        if (page.Title is { } title) painted.Paint(title.Start, title.End, ReadAs.Talk);
+        if (page.Title is { Text.Length: > 0 } title) painted.Paint(title.Start, title.End, ReadAs.Talk);
         Data(page.Data, isPage: true);
         if (specs.Count > 0) return;
         var seen = new SeenText(page, kinds).Recipes();

@@ -49,7 +49,7 @@ internal sealed class SeenText(Page page, Kinds kinds)
             if (lines[i].IsHeading && KeyLine.Of(lines[i].Words.Text) is not { Key: Key.Ingredients or Key.Method }) return lines[i].Words;
         }
 
-        return page.Title;
+        return page.Title is { Text.Length: > 0 } title ? title : null;
     }
 
     private static int Steps(List<(Placed Words, bool IsHeading)> lines, List<bool> sure, int at, List<WrittenLine> recipe)
