@@ -18,6 +18,7 @@ public static class Root
             FitCommand.Make(),
             RiffCommand.Make(),
             TonightCommand.Make(),
+            GuessCommand.Make(),
             BarCommand.Make(),
             SpecsCommand.Make(),
             CalibrateCommand.Make(),
