@@ -35,7 +35,7 @@ public sealed record Guess(MenuLine Menu, IReadOnlyList<Proposal> Proposals)
         var service = Served.Of(reading.Family, memory.Style, reading.Kinds, bar.Settings.IceWet, habits);
         var measure = bar.Measures.Count > 0 ? bar.Measures[0] : Rounding.Usual;
         var amounts = Amounts.Of(reading.Kinds, reading.Family, service, memory, measure, habits);
-        var lines = amounts.Lines.Select((part, i) => Line(menu, part, i, habits)).ToList();
+        var lines = amounts.Lines.Select((part, i) => Line(menu, part, i, memory.Like.Count > 0 || memory.AboutMl is not null, habits)).ToList();
         var spec = new Spec
         {
             Title = menu.Title.Length > 0 ? menu.Title : $"Guessed {Families.Name(reading.Family)}",
@@ -50,12 +50,12 @@ public sealed record Guess(MenuLine Menu, IReadOnlyList<Proposal> Proposals)
             [.. Remarks(remark, reading, amounts, memory)]);
     }
 
-    private static GuessLine Line(MenuLine menu, Amounts.Part part, int i, Habits habits)
+    private static GuessLine Line(MenuLine menu, Amounts.Part part, int i, bool remembered, Habits habits)
     {
         var named = i < menu.Ingredients.Count ? menu.Ingredients[i] : null;
         var kind = part.Likeness.Kind;
         var words = named is not null && Kinds.Catalogue.Find(named.Words) is { } found && found.Kind == kind ? named.Words : kind.Name;
-        var why = part.Spread > 0 ? Reasons.Of(part.Likeness, part.PriorMl, part.ExactMl, habits) : "counted, not measured";
+        var why = part.Spread > 0 ? Reasons.Of(part.Likeness, part.PriorMl, part.ExactMl, remembered, habits) : "counted, not measured";
         if (named is null) why = $"not on the menu, and missed without; {why}";
         var line = new Line { Amount = part.Amount, Ingredient = words, Kind = kind };
         return part.Spread > 0 ? new GuessLine(line, part.Millilitres, part.LowMl, part.HighMl, named is null, why) : new GuessLine(line, part.Millilitres, null, null, named is null, why);

@@ -35,7 +35,7 @@ public sealed record MenuLine(string Title, IReadOnlyList<Named> Ingredients, St
             at = end + 1;
             if (words.Length == 0) continue;
             if (StyleWords.TryGetValue(words, out var said)) style = said;
-            else if (kinds.Find(words) is { Kind: { } kind }) named.Add(new Named(words, kind));
+            else if (MenuWords.First(words, kinds) is { } kind) named.Add(new Named(words, kind));
             else problems.Add(Unknown(words, column, kinds));
         }
 

@@ -41,7 +41,7 @@ internal static class Readings
     // What is left unsaid must be missed: sugar in a sour or an old fashioned that has none, soda in what is made long.
     private static bool Holds(IReadOnlyList<Kind> drink, List<Kind> unsaid, Family family)
     {
-        bool Sweet(Kind k) => k.Sugar.Band.Typical >= 150 || Roles.Of(k) is Role.Sweetener;
+        static bool Sweet(Kind k) => k.Sugar.Band.Typical >= (Roles.Of(k) == Role.Lengthener ? 40 : 150) || Roles.Of(k) is Role.Sweetener;
         var named = drink.Take(drink.Count - unsaid.Count).ToList();
         var sweetens = unsaid.Any(k => k.Id == "simple-syrup");
         var lengthens = unsaid.Any(k => k.Id == "soda-water");

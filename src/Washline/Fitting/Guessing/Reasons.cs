@@ -11,15 +11,16 @@ internal static class Reasons
     /// <param name="line">The line.</param>
     /// <param name="priorMl">Before the balance was looked at, mL.</param>
     /// <param name="ml">As poured, mL.</param>
+    /// <param name="remembered">Whether the person remembers something of the drink.</param>
     /// <param name="habits">What the public specs have taught.</param>
-    public static string Of(Likeness line, double priorMl, double ml, Habits habits)
+    public static string Of(Likeness line, double priorMl, double ml, bool remembered, Habits habits)
     {
         var family = habits.Prior.Lines.Where(l => l.Likeness.Role == line.Role && l.Spec.Family == line.Drink.Family).ToList();
         var same = family.Where(l => l.Likeness.Kind.IsA(line.Kind) || line.Kind.IsA(l.Likeness.Kind)).ToList();
         var seen = same.Count >= 2 ? Seen(same, "of this family", line.Kind.Name)
             : family.Count >= 2 ? Seen(family, "of this family", What(line.Role))
             : Seen([.. habits.Prior.Lines.Where(l => l.Likeness.Role == line.Role)], "of any family", What(line.Role));
-        var moved = priorMl > 0 && Math.Abs(ml - priorMl) >= Math.Max(2.5, 0.1 * priorMl) ? string.Create(CultureInfo.InvariantCulture, $"; alone it would be {priorMl:0} mL, and the balance makes it {(ml > priorMl ? "more" : "less")}") : "";
+        var moved = priorMl > 0 && Math.Abs(ml - priorMl) >= Math.Max(2.5, 0.1 * priorMl) ? string.Create(CultureInfo.InvariantCulture, $"; alone it would be {priorMl:0} mL, and {(remembered ? "what was asked for" : "the balance")} makes it {(ml > priorMl ? "more" : "less")}") : "";
         return seen + moved;
     }
 

@@ -124,11 +124,18 @@ public class GuessLaws
     }
 
     [Fact]
+    public void A_word_that_only_menus_use_is_known_and_a_sweet_soda_needs_no_syrup()
+    {
+        Assert.Equal(["brut", "peach-puree"], Of("bubbles, peach").Proposals[0].Lines.Select(l => l.Line.Kind!.Id));
+        Assert.DoesNotContain(Of("tequila, grapefruit soda, lime").Proposals, p => p.Lines.Any(l => l.Unsaid && l.Line.Kind!.Id == "simple-syrup"));
+    }
+
+    [Fact]
     public void Nothing_known_gives_no_proposal_and_a_problem_for_each_word()
     {
         var (menu, problems) = MenuLine.Split("Night: moon jelly,  starlight", Kinds.Catalogue);
         Assert.Equal(("Night", 0), (menu.Title, menu.Ingredients.Count));
-        Assert.Equal([(1, 8), (1, 20)], problems.Select(p => (p.Line, p.Column)));
+        Assert.Equal([(1, 8), (1, 21)], problems.Select(p => (p.Line, p.Column)));
         Assert.Empty(Guess.Of(menu, Memory.None, Bar.Empty).Proposals);
     }
 

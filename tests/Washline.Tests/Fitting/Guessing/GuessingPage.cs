@@ -61,16 +61,16 @@ public sealed partial class GuessingPage
 
     private static int Quarter(PublicSpec spec) => PublicSpec.All.ToList().IndexOf(spec) % 4;
 
-    // Weights chosen without a quarter of the drinks, which are then guessed with them: nothing in it has seen them.
+    // Weights chosen without a quarter of the drinks, whose drinks are then left out one at a time: no answer has been seen, neither by weights nor by amounts.
     private static double Nested()
     {
         var (sum, count) = (0.0, 0);
         for (var q = 0; q < 4; q++)
         {
-            var seen = PublicSpec.All.Where(s => Quarter(s) != q).ToList();
-            var habits = new Habits(seen, new Choosing(seen).Choose(2));
+            var weights = new Choosing([.. PublicSpec.All.Where(s => Quarter(s) != q)]).Choose(2);
             foreach (var spec in PublicSpec.All.Where(s => Quarter(s) == q))
             {
+                var habits = new Habits([.. PublicSpec.All.Where(s => s != spec)], weights);
                 var amounts = Amounts.Of([.. spec.Lines.Select(l => l.Kind)], spec.Family, habits.Service(spec.Family), Memory.None, Rounding.Usual, habits);
                 foreach (var (line, part) in spec.Lines.Zip(amounts.Lines).Where(l => l.First.Millilitres is not null))
                 {
@@ -87,6 +87,7 @@ public sealed partial class GuessingPage
     {
         static string F(FormattableString text) => FormattableString.Invariant(text);
         string Row(string name, Func<LeftOut, double> by) => F($"| {name} | {Off(by):0.0} | {100 * Share(by):0} % | {100 * OfDrink(by):0} % |");
+        var nested = Nested();
         var rows = new List<string>
         {
             F($"{LeftOut.All.Count} lines with a figure in {LeftOut.All.Select(l => l.Spec).Distinct().Count()} of {PublicSpec.All.Count} drinks, each drink left out in turn:"),
@@ -99,7 +100,7 @@ public sealed partial class GuessingPage
             Row("equal parts", l => l.EqualMl),
             Row("equal parts of what is poured, dashes and eggs as usual", l => l.EqualOfPouredMl),
             "",
-            F($"The guess is {Off(l => l.GuessedMl) / Off(l => l.EqualMl):0.00} of equal parts and {Off(l => l.GuessedMl) / Off(l => l.MedianMl):0.00} of the median of the role. With weights chosen without a quarter of the drinks, and that quarter then guessed from the other three: {Nested():0.0} mL a line."),
+            F($"The guess is {Off(l => l.GuessedMl) / Off(l => l.EqualMl):0.00} of equal parts and {Off(l => l.GuessedMl) / Off(l => l.MedianMl):0.00} of the median of the role. With the weights chosen without a quarter of the drinks, and those drinks then left out in turn: {nested:0.0} mL a line, {nested / Off(l => l.EqualMl):0.00} of equal parts."),
             F($"The bands hold {100 * Held(_ => new Weights().Widen):0} % of the lines (80 % are meant); widened as three quarters of the drinks have it, {100 * Held(FromOthers):0} % of the fourth. The model alone would need bands {Wide(LeftOut.All):0.00} times as wide."),
             "",
             "| family | drinks | guess, mL | equal parts, mL | median of the role, mL |",
