@@ -10,6 +10,8 @@ namespace Washline.Fitting.Guessing;
 /// <param name="Drink">Its drink.</param>
 internal sealed record Likeness(Kind Kind, Role Role, int Place, int OfRole, Likeness.Shape Drink)
 {
+    private readonly Kind[] path = [.. Kind.Lineage().Reverse()];
+
     /// <summary>What a drink is made of.</summary>
     /// <param name="Family">Its family.</param>
     /// <param name="Counts">How many lines of each role.</param>
@@ -37,7 +39,7 @@ internal sealed record Likeness(Kind Kind, Role Role, int Place, int OfRole, Lik
     {
         var shared = weights.Any;
         if (a.Role != b.Role) return shared;
-        shared += weights.Role + weights.Kind * Near(a.Kind, b.Kind);
+        shared += weights.Role + weights.Kind * Near(a.path, b.path);
         if (a.Drink.Family == b.Drink.Family) shared += weights.RoleInFamily;
         shared += weights.RoleInDrink * Math.Exp(-Differ(a.Drink, b.Drink) / weights.Reach);
         if (Math.Min(a.OfRole, 3) == Math.Min(b.OfRole, 3) && Math.Min(a.Place, 2) == Math.Min(b.Place, 2)) shared += weights.Place;
@@ -52,16 +54,11 @@ internal sealed record Likeness(Kind Kind, Role Role, int Place, int OfRole, Lik
         return differ;
     }
 
-    // Share of the steps up the tree that both kinds go together.
-    private static double Near(Kind a, Kind b)
+    // Share of the steps down the tree that both kinds go together.
+    private static double Near(Kind[] a, Kind[] b)
     {
-        int common = 0, up = 0, across = 0;
-        for (var k = a; k is not null; k = k.Parent, up++)
-        {
-            if (b.IsA(k)) common++;
-        }
-
-        for (var k = b; k is not null; k = k.Parent) across++;
-        return (double)common / Math.Max(up, across);
+        var common = 0;
+        while (common < a.Length && common < b.Length && a[common].Id == b[common].Id) common++;
+        return (double)common / Math.Max(a.Length, b.Length);
     }
 }

@@ -5,7 +5,8 @@ using Washline.Fitting.Guessing;
 namespace Washline.Tests.Fitting.Guessing;
 
 /// <summary>Weights chosen by leaving out one spec at a time: the mean error in mL, and a search by factors of two.</summary>
-/// <remarks>All drinks left out at once from one inverse (the block formula of kriging); which lines count less is found once, with all of them in.</remarks>
+/// <remarks>All drinks left out at once from one inverse (the block formula of kriging); which lines count less is found once,
+/// with all of them in, so it flatters weights that trust few lines: it chooses, and <see cref="LeftOut"/> measures.</remarks>
 internal sealed class Choosing
 {
     private static readonly PropertyInfo[] Names = [.. typeof(Weights).GetProperties().Where(p => p.PropertyType == typeof(double) && p.Name != nameof(Weights.Widen) && p.CanWrite)];
