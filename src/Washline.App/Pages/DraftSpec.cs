@@ -9,13 +9,13 @@ public sealed class DraftSpec
     /// <summary>Lines that the person may add at a time.</summary>
     public const int Spare = 1;
 
-    private DraftSpec(string title, IReadOnlyList<(string Text, Origin? Origin)> lines, string rest, bool taken)
+    private DraftSpec(string title, IReadOnlyList<(string Text, Origin? Origin)> lines, string rest, bool taken, Kinds kinds)
     {
         Taken = taken;
         var written = lines.Select(l => l.Text.ReplaceLineEndings(" ").Trim()).ToList();
         var kept = Enumerable.Range(0, written.Count).Where(i => written[i].Length > 0).ToList();
         var text = $"title: {title.ReplaceLineEndings(" ").Trim()}\n\n{string.Join('\n', kept.Select(i => written[i]))}\n\n{rest.ReplaceLineEndings("\n")}";
-        var draft = Draft.Read(text, Kinds.Catalogue);
+        var draft = Draft.Read(text, kinds);
         Spec = draft.Specs.Count > 0 ? draft.Specs[0] : null;
         const int first = 3;
         IReadOnlyList<Problem> Of(int line) => [.. draft.Problems.Where(p => p.Line == line)];
@@ -45,7 +45,9 @@ public sealed class DraftSpec
     public IReadOnlyList<Problem> Problems => [.. Title.Problems, .. Lines.SelectMany(l => l.Problems), .. Rest.Problems];
 
     /// <summary>The drafts of a reading. A line that could not be read stands among the others as it was written, to be mended.</summary>
-    public static IReadOnlyList<DraftSpec> Of(Draft draft)
+    /// <param name="draft">The reading.</param>
+    /// <param name="kinds">The catalogue, with what the household has placed in it.</param>
+    public static IReadOnlyList<DraftSpec> Of(Draft draft, Kinds kinds)
     {
         var unread = draft.Account.Where(a => a.ReadAs == ReadAs.Problem).ToList();
         var specs = new List<DraftSpec>();
@@ -62,7 +64,7 @@ public sealed class DraftSpec
                 lines.Insert(at < 0 ? lines.Count : at, (lost.Text, new Origin(lost.Line, lost.Column, lost.Text)));
             }
 
-            specs.Add(new DraftSpec(spec.Title, [.. lines, .. Enumerable.Repeat(("", (Origin?)null), Spare)], Keys(spec), true));
+            specs.Add(new DraftSpec(spec.Title, [.. lines, .. Enumerable.Repeat(("", (Origin?)null), Spare)], Keys(spec), true, kinds));
         }
 
         return specs;
@@ -71,7 +73,8 @@ public sealed class DraftSpec
     /// <summary>The drafts as the person has mended them; nothing when the form brought none.</summary>
     /// <param name="form">What was posted.</param>
     /// <param name="asRead">The drafts as they were read, for where each line stands in the text.</param>
-    public static IReadOnlyList<DraftSpec>? Of(IFormCollection form, IReadOnlyList<DraftSpec> asRead)
+    /// <param name="kinds">The catalogue, with what the household has placed in it.</param>
+    public static IReadOnlyList<DraftSpec>? Of(IFormCollection form, IReadOnlyList<DraftSpec> asRead, Kinds kinds)
     {
         if (!form.ContainsKey("title-0")) return null;
         var specs = new List<DraftSpec>();
@@ -79,7 +82,7 @@ public sealed class DraftSpec
         {
             var lines = form[Name("line", s)].Select((text, i) => (text ?? "", s < asRead.Count && i < asRead[s].Lines.Count ? asRead[s].Lines[i].Origin : null)).ToList();
             if (lines.Count == 0 || lines[^1].Item1.Length > 0) lines.Add(("", null));
-            specs.Add(new DraftSpec(title.ToString(), lines, form[Name("rest", s)].ToString(), form.ContainsKey(Name("take", s))));
+            specs.Add(new DraftSpec(title.ToString(), lines, form[Name("rest", s)].ToString(), form.ContainsKey(Name("take", s)), kinds));
         }
 
         return specs;

@@ -16,8 +16,8 @@ public sealed class Pasted
         Name = name;
         Draft = Draft.TakeIn(text, bar.Kinds);
         Lines = MarkedLine.Of(text, Draft);
-        var asRead = DraftSpec.Of(Draft);
-        Specs = (form is null ? null : DraftSpec.Of(form, asRead)) ?? asRead;
+        var asRead = DraftSpec.Of(Draft, bar.Kinds);
+        Specs = (form is null ? null : DraftSpec.Of(form, asRead, bar.Kinds)) ?? asRead;
     }
 
     /// <summary>As given; it comes back whatever happens.</summary>

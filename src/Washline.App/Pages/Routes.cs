@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.AspNetCore.Mvc;
+using Washline.App.Storage;
 
 namespace Washline.App.Pages;
 
@@ -41,10 +42,12 @@ internal static class Routes
         {
             if (form.Files["file"] is { Length: > 0 } file)
             {
-                using var text = new StreamReader(file.OpenReadStream());
-                return Show<ReadPage>(new() { ["Reading"] = Pasted.Of(await text.ReadToEndAsync(), shelf.Load(), file.FileName) });
+                using var bytes = new MemoryStream();
+                await file.CopyToAsync(bytes);
+                return Show<ReadPage>(new() { ["Reading"] = Pasted.Of(FileText.Of(bytes.ToArray(), file.FileName).Text, shelf.Load(), file.FileName) });
             }
 
+            if (ReadDraft.Placed(form) is { } placed) shelf.File.Change(bar => Household.With(bar with { Words = [.. bar.Words.Where(w => !Household.Same(w.Words, placed.Words))] }, placed));
             var reading = Pasted.Of(form, shelf.Load());
             if (!form.ContainsKey("keep") || !reading.MayBeKept(form.ContainsKey("replace"))) return Show<ReadPage>(new() { ["Reading"] = reading });
             shelf.File.Change(reading.Into);

@@ -68,7 +68,7 @@ internal sealed partial class IngredientText(Kinds kinds)
         }
 
         // `chilled, dry vermouth`, `lime, cut in wedges`: the comma stands inside the name.
-        if (note.Length > 0 && kinds.Find($"{name} {note}") is { Kind: { } full, Left: "" } && kinds.Find(name).Kind != full)
+        if (note.Length > 0 && kinds.Find($"{name} {note}") is { Kind: { } full, Left: "" } && (kinds.Find(name).Kind is not { } bare || !bare.IsA(full)))
         {
             (name, note) = (Squeeze($"{name} {note}"), "");
         }
@@ -172,6 +172,14 @@ internal sealed partial class IngredientText(Kinds kinds)
         }
 
         var slip = FirstWord().Match(name) is { Success: true } start && start.Groups[2].Length > 0 && Units.Near(start.Groups[1].Value) is not null && !IsWordOf(whole, start.Groups[1].Value);
+        var loose = FirstWord().Match(name);
+        if (loose.Success && loose.Groups[2].Length > 0 && Loose.Contains(Words.Singular(loose.Groups[1].Value.ToLowerInvariant())) && !IsWordOf(whole, loose.Groups[1].Value))
+        {
+            problems.Add(line.Problem(nameAt, $"“{loose.Groups[1].Value}” has no one size.", "Write the amount in ml or oz."));
+            var poured = kinds.Find(loose.Groups[2].Value);
+            return (Units.Piece, poured.Kind, poured.DidYouMean, loose.Groups[2].Value, Through(text, amount, nameAt, loose.Groups[1].Length, written));
+        }
+
         if (whole.Kind is { Piece: not null } && !slip) return (Units.Piece, whole.Kind, null, name, written);
         if (byPiece.GetValueOrDefault(Words.Singular(Words.Plain(name))) is [var counted, ..]) return (Units.Piece, counted, null, name, written);
         if (amount.Unit is not null) return (amount.Unit, whole.Kind, whole.DidYouMean, name, written);
@@ -182,13 +190,6 @@ internal sealed partial class IngredientText(Kinds kinds)
         {
             problems.Add(line.Problem(nameAt, $"“{word.Groups[1].Value}” is not a unit; it was read as {near.Name}.", $"Write `{near.Name}` if that is meant."));
             return (near, behind.Kind, behind.DidYouMean, word.Groups[2].Value, Through(text, amount, nameAt, word.Groups[1].Length, written));
-        }
-
-        if (word.Success && word.Groups[2].Length > 0 && Loose.Contains(Words.Singular(word.Groups[1].Value.ToLowerInvariant())) && !IsWordOf(whole, word.Groups[1].Value))
-        {
-            problems.Add(line.Problem(nameAt, $"“{word.Groups[1].Value}” has no one size.", "Write the amount in ml or oz."));
-            var poured = kinds.Find(word.Groups[2].Value);
-            return (Units.Piece, poured.Kind, poured.DidYouMean, word.Groups[2].Value, Through(text, amount, nameAt, word.Groups[1].Length, written));
         }
 
         if (whole.Kind is null) return (Units.Piece, null, whole.DidYouMean, name, written);

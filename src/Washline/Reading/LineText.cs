@@ -34,6 +34,7 @@ internal static class LineText
     private static string Ours(Amount amount)
     {
         if (amount.Unit.Kind == UnitKind.TopUp) return "top up";
+        if (amount.Unit.Kind == UnitKind.Unsaid) return "some";
         var number = amount.Low == amount.High ? Text.Number(amount.Low) : $"{Text.Number(amount.Low)}–{Text.Number(amount.High)}";
         return amount.Unit.Kind == UnitKind.Piece ? number : $"{number} {(amount.High > 1 ? amount.Unit.Plural : amount.Unit.Name)}";
     }

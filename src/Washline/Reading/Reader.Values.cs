@@ -35,7 +35,7 @@ internal sealed partial class Reader
                 if (!open) spec.Garnish.AddRange(GarnishText.Split(value));
                 return ReadAs.Garnish;
             case Key.Maker:
-                if (TitleText.Credited("Drink by " + value) is { Where.Length: > 0 } both && !value.Contains(':', StringComparison.Ordinal))
+                if (TitleText.Credited("Drink by " + value) is { Where.Length: > 0 } both && !value.AsSpan().ContainsAny(':', ','))
                 {
                     Credit(both.Maker, both.Where);
                     return ReadAs.Credit;

@@ -32,7 +32,7 @@ public sealed class ReadManyTests : IDisposable
         Assert.EndsWith("\n3 files read, 2 passed over: 3 specs, 7 lines, 3 problems.\n", answer.Out, StringComparison.Ordinal);
         Assert.Equal(
         [
-            "c.txt:4:7  “glowing moon jelly” is not in the catalogue.  Write the kind of ingredient, such as `rye whiskey`; the line is kept as it stands.",
+            "c.txt:4:7  “glowing moon jelly” is not in the catalogue.  Write a kind that is, such as `rye whiskey`, or say once what it is: `washline bar name \"glowing moon jelly\" --kind KIND`. The line is kept as it stands.",
             "link.txt:1:1  It is a link to another file; it was passed over.  Read that file by itself.",
             "photo.png:1:1  It is no text.  Read a text, a page, captions or recipe data; of a picture or a document, copy the words out first.",
         ], answer.Error.TrimEnd('\n').Split('\n'));

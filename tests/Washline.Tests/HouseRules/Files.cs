@@ -27,7 +27,7 @@ public partial class Files
     [Fact]
     public void No_tabs_and_no_carriage_returns()
     {
-        var wrong = Texts().Where(f => File.ReadAllText(f).AsSpan().ContainsAny('\t', '\r')).Select(Short).ToList();
+        var wrong = Texts().Where(f => !f.Contains("Corpus", StringComparison.Ordinal) && File.ReadAllText(f).AsSpan().ContainsAny('\t', '\r')).Select(Short).ToList();
         Assert.True(wrong.Count == 0, string.Join("; ", wrong));
     }
 

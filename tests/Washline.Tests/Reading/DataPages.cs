@@ -70,7 +70,7 @@ public class DataPages
     public void A_problem_stands_where_its_letter_stands_in_the_data()
     {
         var draft = Read("{\"@type\": \"Recipe\", \"name\": \"X\",\n \"recipeIngredient\": [\"30 ml gin\",\n  \"\\u0036\\u0030 ml bourbn\"]}");
-        Assert.Equal(new Problem(3, 20, "“bourbn” is not in the catalogue. Did you mean bourbon whisky?", "Write it so, or leave the line as it stands; it is kept."), Assert.Single(draft.Problems));
+        Assert.Equal(new Problem(3, 20, "“bourbn” is not in the catalogue; it was read as bourbon whisky.", "Write `bourbon whisky` if that is meant, or say once what it is: `washline bar name \"bourbn\" --kind KIND`."), Assert.Single(draft.Problems));
         Assert.Equal([(2, 24), (3, 4)], draft.Origins[0].Select(o => (o.Line, o.Column)));
         Assert.Equal("60 ml bourbn", draft.Origins[0][1].Words);
     }

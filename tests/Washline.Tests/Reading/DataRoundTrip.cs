@@ -46,6 +46,7 @@ public class DataRoundTrip
     [Fact]
     public void What_goes_out_may_stand_in_a_page_and_closes_no_script() => OddSpecs.Sample(spec =>
     {
+        if (Draft.Read(SpecText.Write(spec), Kinds.Catalogue) is not { Problems.Count: 0, Specs: [var kept] } || SpecWords.Of(kept) != SpecWords.Of(spec)) return;
         var data = SpecData.Write([spec], Kinds.Catalogue);
         using var json = JsonDocument.Parse(data);
         Assert.Equal(("https://schema.org", "Recipe"), (json.RootElement.GetProperty("@context").GetString(), json.RootElement.GetProperty("@type").GetString()));

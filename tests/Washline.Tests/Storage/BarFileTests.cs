@@ -75,7 +75,7 @@ public sealed class BarFileTests : IDisposable
 
         var bottle = Assert.Single(BarFile.Open(home.Bar).Load().Bottles);
         Assert.Equal(("Old gin", 120), (bottle.Name, bottle.Left.Millilitres));
-        Assert.Equal("4", Ask(home.Bar, "PRAGMA user_version"));
+        Assert.Equal("5", Ask(home.Bar, "PRAGMA user_version"));
         Assert.Equal("1", Ask(home.Bar + ".before-002", "PRAGMA user_version"));
         Assert.Equal("Old gin", Ask(home.Bar + ".before-002", "SELECT name FROM bottle"));
     }
@@ -99,7 +99,7 @@ public sealed class BarFileTests : IDisposable
 
         var before = File.ReadAllBytes(home.Bar);
         var refusal = Assert.Throws<Refusal>(() => BarFile.Open(home.Bar));
-        Assert.Equal($"{home.Bar} was written by a newer washline (step 99; this one knows 4).", refusal.What);
+        Assert.Equal($"{home.Bar} was written by a newer washline (step 99; this one knows 5).", refusal.What);
         Assert.Equal(before, File.ReadAllBytes(home.Bar));
     }
 

@@ -27,6 +27,7 @@ internal sealed class MenuReader(Kinds kinds)
         {
             if (spec.Lines.Count > 0) Finish();
             Named(line, row.From);
+            Account(line, row.From, row.Items[0].From, ReadAs.Marks);
             for (var i = 0; i < row.Items.Count; i++) Item(line, row.Items[i].From, i + 1 < row.Items.Count ? row.Items[i + 1].From : MenuText.PriceAt(line.Text), row.Items[i].To);
             Account(line, MenuText.PriceAt(line.Text), line.Text.Length, ReadAs.Marks);
             return;

@@ -36,10 +36,13 @@ internal static partial class MenuText
         {
             var items = Items(text, from, to);
             if (items.Count < 2) continue;
+            // Behind a name, the same words say as much: a name is not an ingredient, and holds no comma.
+            var named = text[..from].Trim(' ', '-', '•', '*', '–', '—', '|', ':', '.');
+            if (named.Length > 0 && (named.Contains(',', StringComparison.Ordinal) || kinds.Find(named) is { Kind: not null, Left: "" })) continue;
             // A single word that names nothing by itself may still be meant; most must be known.
             var known = items.Count(i => Known(text[i.Item1..i.Item2], kinds));
             var share = (double)known / items.Count - (TalkText.Words(text[items[0].Item1..items[0].Item2]) > MostWordsInOne ? 0.3 : 0);
-            if (known < 2 || share < 0.5 || share <= bestShare + (best is null ? 0 : 1e-9)) continue;
+            if (known < 2 || share < 0.5 || share < bestShare) continue;
             (best, bestShare) = ((from, items), share);
         }
 
@@ -99,6 +102,6 @@ internal static partial class MenuText
     [GeneratedRegex(@"(?:\s[–—|-]\s|:\s|\s{3,}|\s\.{3,}\s)")]
     private static partial Regex Named();
 
-    [GeneratedRegex(@"\s*(?:,\s*(?:and\s+|&\s+)?|;\s*|\s[·•|/+&]\s|\s(?:and|with|plus)\s|\.\s+|\.$|(?<=\p{L})[·•|/+](?=\p{L}))\s*", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\s*(?:,\s*(?:and\s+|&\s+)?|;\s*|\s[·•|/+&]\s|(?<!\b(?:topped|lengthened|finished)\s*)\s(?:and|with|plus)\s|\.\s+|\.$|(?<=\p{L})[·•|/+](?=\p{L}))\s*", RegexOptions.IgnoreCase)]
     private static partial Regex Between();
 }
