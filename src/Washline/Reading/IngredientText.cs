@@ -68,7 +68,7 @@ internal sealed partial class IngredientText(Kinds kinds)
         }
 
         // `chilled, dry vermouth`, `lime, cut in wedges`: the comma stands inside the name.
-        if (note.Length > 0 && kinds.Find($"{name} {note}") is { Kind: { } full, Left: "" } && (kinds.Find(name).Kind is not { } bare || !bare.IsA(full)))
+        if (note.Length > 0 && kinds.Find($"{name} {note}") is { Kind: { } full, Left: "" } && (kinds.Find(name).Kind is not { } bare || (bare != full && Names(full, note))))
         {
             (name, note) = (Squeeze($"{name} {note}"), "");
         }
@@ -195,6 +195,13 @@ internal sealed partial class IngredientText(Kinds kinds)
         if (whole.Kind is null) return (Units.Piece, null, whole.DidYouMean, name, written);
         problems.Add(line.Problem(nameAt, $"“{written}” of {name} has no unit.", $"Write a unit, such as `{written} oz {name}` or `{written} ml {name}`."));
         return (Units.Piece, whole.Kind, null, name, written);
+    }
+
+    // Whether the words behind the comma are among those that the kind goes by; `chilled` and `home-made` are not.
+    private static bool Names(Kind kind, string note)
+    {
+        var told = note.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(w => Words.Singular(Words.Plain(w))).ToHashSet();
+        return kind.Synonyms.Append(kind.Name).SelectMany(n => n.Split(' ', '-')).Any(w => told.Contains(Words.Singular(Words.Plain(w))));
     }
 
     // The amount together with the word behind it.

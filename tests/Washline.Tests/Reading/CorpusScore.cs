@@ -70,8 +70,12 @@ public sealed class CorpusScore
     {
         var both = new CorpusScore
         {
-            Texts = Texts + other.Texts, Expected = Expected + other.Expected, Read = Read + other.Read, Right = Right + other.Right,
-            Facts = Facts + other.Facts, FactsRight = FactsRight + other.FactsRight,
+            Texts = Texts + other.Texts,
+            Expected = Expected + other.Expected,
+            Read = Read + other.Read,
+            Right = Right + other.Right,
+            Facts = Facts + other.Facts,
+            FactsRight = FactsRight + other.FactsRight,
         };
         both.Otherwise.AddRange([.. Otherwise, .. other.Otherwise]);
         return both;

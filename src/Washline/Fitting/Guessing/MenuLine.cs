@@ -13,9 +13,16 @@ public sealed record MenuLine(string Title, IReadOnlyList<Named> Ingredients, St
 
     private static readonly Dictionary<string, Style> StyleWords = new(StringComparer.OrdinalIgnoreCase)
     {
-        ["up"] = Style.Up, ["served up"] = Style.Up, ["straight up"] = Style.Up,
-        ["rocks"] = Style.Rocks, ["on the rocks"] = Style.Rocks, ["over ice"] = Style.Rocks,
-        ["tall"] = Style.Tall, ["long"] = Style.Tall, ["served tall"] = Style.Tall, ["served long"] = Style.Tall,
+        ["up"] = Style.Up,
+        ["served up"] = Style.Up,
+        ["straight up"] = Style.Up,
+        ["rocks"] = Style.Rocks,
+        ["on the rocks"] = Style.Rocks,
+        ["over ice"] = Style.Rocks,
+        ["tall"] = Style.Tall,
+        ["long"] = Style.Tall,
+        ["served tall"] = Style.Tall,
+        ["served long"] = Style.Tall,
     };
 
     /// <summary>Splits a line by commas; a title may stand before a colon. A reader that knows more of menus can take this one's place.</summary>

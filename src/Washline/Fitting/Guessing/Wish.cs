@@ -13,7 +13,12 @@ internal sealed record Wish(string Word, Pull Pull)
 
     private static readonly Dictionary<string, (int Attribute, int Sign)> Moves = new()
     {
-        ["sharper"] = (1, 1), ["softer"] = (1, -1), ["sweeter"] = (0, 1), ["drier"] = (0, -1), ["stronger"] = (2, 1), ["lighter"] = (2, -1),
+        ["sharper"] = (1, 1),
+        ["softer"] = (1, -1),
+        ["sweeter"] = (0, 1),
+        ["drier"] = (0, -1),
+        ["stronger"] = (2, 1),
+        ["lighter"] = (2, -1),
     };
 
     /// <summary>How far the drink stayed from it, JND.</summary>

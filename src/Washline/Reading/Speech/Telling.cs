@@ -124,7 +124,16 @@ internal sealed partial class Telling(Talk talk, Lexicon lexicon)
         var corrects = CueBefore(start);
         var next = new Told
         {
-            Amount = amount, Slot = slot, Line = line, Problems = written.Problems, Start = start, End = Math.Max(slot.End, amount.End), Head = Math.Max(slot.Start, amount.Start), Tail = Math.Max(slot.End, amount.End), Corrects = corrects, Behind = behind,
+            Amount = amount,
+            Slot = slot,
+            Line = line,
+            Problems = written.Problems,
+            Start = start,
+            End = Math.Max(slot.End, amount.End),
+            Head = Math.Max(slot.Start, amount.Start),
+            Tail = Math.Max(slot.End, amount.End),
+            Corrects = corrects,
+            Behind = behind,
         };
         next.Stretches.Add((amount.RoughStart(talk), amount.End));
         next.Stretches.Add((slot.Start, slot.End));
