@@ -191,10 +191,10 @@ internal sealed partial class Reader
     {
         var words = Bulletless(line.Text);
         var bare = found.Amount.Start == found.Amount.NumberEnd && !char.IsDigit(line.Text[found.Amount.Start]);
+        if (bare && found.Line is { } placed && TalkText.Words(placed.Ingredient) > 2 && Placed().IsMatch(placed.Ingredient)) return true;
         if (found.Amount.Start > BulletEnd(line.Text)) return MethodText.Starts(words) && (found.Line is not { Kind: not null } named || kinds.Find(named.Ingredient).Left.Length > 0);
         if (found.Line is not { } made || !bare) return false;
         if (made.Kind is null && IceText.IsIce(made.Ingredient)) return true;
-        if (TalkText.Words(made.Ingredient) > 2 && Placed().IsMatch(made.Ingredient)) return true;
         return spec.Method.Count > 0 && spec.Lines.Any(l => l.Kind is not null && l.Kind == made.Kind);
     }
 
