@@ -1,4 +1,3 @@
-using System.Reflection;
 
 namespace Washline.Drinks;
 
@@ -14,8 +13,8 @@ public sealed class Kinds
 
     private static readonly Lazy<Kinds> Embedded = new(() =>
     {
-        using var kinds = Text("kinds.csv");
-        using var acidAndSalt = Text("acid-and-salt.csv");
+        using var kinds = OwnTable.Text("kinds.csv");
+        using var acidAndSalt = OwnTable.Text("acid-and-salt.csv");
         return new Kinds(KindsTable.Read(kinds, acidAndSalt));
     });
 
@@ -88,8 +87,6 @@ public sealed class Kinds
 
         return new KindMatch(null, "", Nearest(string.Join(' ', bare)));
     }
-
-    private static StreamReader Text(string name) => new(Assembly.GetExecutingAssembly().GetManifestResourceStream(name)!);
 
     private Kind? Exact(string plain) =>
         byWords.GetValueOrDefault(plain) ?? byWords.GetValueOrDefault(Words.Singular(plain));

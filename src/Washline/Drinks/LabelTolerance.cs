@@ -1,6 +1,3 @@
-using System.Reflection;
-using CsvHelper;
-
 namespace Washline.Drinks;
 
 /// <summary>How far the strength on a label may be from what is in the bottle, by one law.</summary>
@@ -15,22 +12,13 @@ namespace Washline.Drinks;
 public sealed record LabelTolerance(
     string Law, string Drink, IReadOnlyList<string> Kinds, double OverPercent, double ToPercent, double Percent, string Source, string Verified)
 {
-    private static readonly Lazy<LabelTolerance[]> Table = new(() =>
+    private static readonly Lazy<IReadOnlyList<LabelTolerance>> Table = new(() => OwnTable.Read("label-tolerance.csv", csv =>
     {
-        using var stream = Assembly.GetExecutingAssembly().GetManifestResourceStream("label-tolerance.csv")!;
-        using var text = new StreamReader(stream);
-        using var csv = CsvReader.Create(text, new CsvReaderOptions { CommentPrefix = '#' });
-        var rows = new List<LabelTolerance>();
-        while (csv.Read())
-        {
-            double Or(string column, double none) => csv.GetString(column).Length > 0 ? csv.Parse<double>(column) : none;
-            rows.Add(new LabelTolerance(
-                csv.GetString("law"), csv.GetString("drink"), csv.GetString("kinds").Split(';', StringSplitOptions.RemoveEmptyEntries),
-                Or("over_pct", 0), Or("to_pct", 100), csv.Parse<double>("tolerance_pct"), csv.GetString("source"), csv.GetString("verified")));
-        }
-
-        return [.. rows];
-    });
+        double Or(string column, double none) => csv.GetString(column).Length > 0 ? csv.Parse<double>(column) : none;
+        return new LabelTolerance(
+            csv.GetString("law"), csv.GetString("drink"), csv.GetString("kinds").Split(';', StringSplitOptions.RemoveEmptyEntries),
+            Or("over_pct", 0), Or("to_pct", 100), csv.Parse<double>("tolerance_pct"), csv.GetString("source"), csv.GetString("verified"));
+    }));
 
     /// <summary>Every row of data/published/label-tolerance.csv.</summary>
     public static IReadOnlyList<LabelTolerance> All => Table.Value;

@@ -1,6 +1,3 @@
-using System.Reflection;
-using CsvHelper;
-
 namespace Washline.Drinks;
 
 /// <summary>A country's standard drink: grams of ethanol, and who says so.</summary>
@@ -10,15 +7,8 @@ namespace Washline.Drinks;
 /// <param name="Publisher">Who publishes it.</param>
 public sealed record StandardDrink(string Country, string Term, double EthanolG, string Publisher)
 {
-    private static readonly Lazy<IReadOnlyList<StandardDrink>> Table = new(() =>
-    {
-        using var stream = Assembly.GetExecutingAssembly().GetManifestResourceStream("standard-drinks.csv")!;
-        using var text = new StreamReader(stream);
-        using var csv = CsvReader.Create(text, new CsvReaderOptions { CommentPrefix = '#' });
-        var rows = new List<StandardDrink>();
-        while (csv.Read()) rows.Add(new StandardDrink(csv.GetString("country"), csv.GetString("term"), csv.Parse<double>("ethanol_g"), csv.GetString("publisher")));
-        return rows;
-    });
+    private static readonly Lazy<IReadOnlyList<StandardDrink>> Table = new(() => OwnTable.Read("standard-drinks.csv",
+        csv => new StandardDrink(csv.GetString("country"), csv.GetString("term"), csv.Parse<double>("ethanol_g"), csv.GetString("publisher"))));
 
     /// <summary>Every country in data/published/standard-drinks.csv.</summary>
     public static IReadOnlyList<StandardDrink> All => Table.Value;

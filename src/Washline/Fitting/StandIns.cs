@@ -1,5 +1,3 @@
-using System.Reflection;
-using CsvHelper;
 using Washline.Drinks;
 
 namespace Washline.Fitting;
@@ -17,15 +15,9 @@ public static class StandIns
     private const double OfItsKind = 0.3; // share of a kind's spread between the kind asked for in general and one of its kinds
     private const double InGeneral = 0.5; // the same the other way: asked for in particular, the label says only the general kind
 
-    private static readonly Lazy<IReadOnlyDictionary<(string Asked, string Bottle), (double Jnd, string Reason)>> Table = new(() =>
-    {
-        using var stream = Assembly.GetExecutingAssembly().GetManifestResourceStream("stand-ins.csv")!;
-        using var text = new StreamReader(stream);
-        using var csv = CsvReader.Create(text, new CsvReaderOptions { CommentPrefix = '#' });
-        var rows = new Dictionary<(string, string), (double, string)>();
-        while (csv.Read()) rows.Add((csv.GetString("asked"), csv.GetString("bottle")), (csv.Parse<double>("jnd"), csv.GetString("reason")));
-        return rows;
-    });
+    private static readonly Lazy<IReadOnlyDictionary<(string Asked, string Bottle), (double Jnd, string Reason)>> Table = new(() => OwnTable.Read("stand-ins.csv",
+        csv => (Pair: (csv.GetString("asked"), csv.GetString("bottle")), Apart: (csv.Parse<double>("jnd"), csv.GetString("reason"))))
+        .ToDictionary(r => r.Pair, r => r.Apart));
 
     /// <summary>The exceptions, with the reason for each.</summary>
     public static IEnumerable<(string Asked, string Bottle, double Jnd, string Reason)> Exceptions =>

@@ -1,6 +1,4 @@
 using System.Globalization;
-using System.Reflection;
-using CsvHelper;
 using Washline.Drinks;
 using Washline.Mixtures;
 
@@ -17,11 +15,7 @@ internal sealed record PublicSpec(string Name, IReadOnlyList<PublicLine> Lines, 
 {
     private readonly Lazy<double[]?> served = new(() => Balance.Served(Lines, Technique, Ice, Glass));
 
-    private static readonly Lazy<IReadOnlyList<PublicSpec>> Embedded = new(() =>
-    {
-        using var text = new StreamReader(Assembly.GetExecutingAssembly().GetManifestResourceStream("iba-specs.csv")!);
-        return Read(text, Kinds.Catalogue);
-    });
+    private static readonly Lazy<IReadOnlyList<PublicSpec>> Embedded = new(() => Read(Kinds.Catalogue));
 
     /// <summary>Its lines as seen beside other lines.</summary>
     public IReadOnlyList<Likeness> Likenesses { get; } = Likeness.Of([.. Lines.Select(l => l.Kind)], Family);
@@ -32,16 +26,13 @@ internal sealed record PublicSpec(string Name, IReadOnlyList<PublicLine> Lines, 
     /// <summary>The public classics that come with the program.</summary>
     public static IReadOnlyList<PublicSpec> All => Embedded.Value;
 
-    private static List<PublicSpec> Read(TextReader text, Kinds kinds)
+    private static List<PublicSpec> Read(Kinds kinds)
     {
-        using var csv = CsvReader.Create(text, new CsvReaderOptions { CommentPrefix = '#' });
-        var rows = new List<(string Drink, PublicLine Line, string Technique, string Glass)>();
-        while (csv.Read())
+        var rows = OwnTable.Read("iba-specs.csv", csv =>
         {
-            var kind = kinds[csv.GetString("kind")];
             var wedges = csv.GetString("ingredient").EndsWith("cut in wedges", StringComparison.Ordinal);
-            rows.Add((csv.GetString("drink"), Line(kind, csv.GetString("amount"), csv.GetString("unit"), wedges ? 8 : 1), csv.GetString("technique"), csv.GetString("glass")));
-        }
+            return (Drink: csv.GetString("drink"), Line: Line(kinds[csv.GetString("kind")], csv.GetString("amount"), csv.GetString("unit"), wedges ? 8 : 1), Technique: csv.GetString("technique"), Glass: csv.GetString("glass"));
+        });
 
         return rows.GroupBy(r => r.Drink).Select(drink =>
         {
