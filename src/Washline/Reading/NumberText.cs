@@ -63,18 +63,6 @@ internal static class NumberText
         ["couple"] = 2,
         ["a"] = 1,
         ["an"] = 1,
-        ["one"] = 1,
-        ["two"] = 2,
-        ["three"] = 3,
-        ["four"] = 4,
-        ["five"] = 5,
-        ["six"] = 6,
-        ["seven"] = 7,
-        ["eight"] = 8,
-        ["nine"] = 9,
-        ["ten"] = 10,
-        ["eleven"] = 11,
-        ["twelve"] = 12,
     };
 
     private static readonly Dictionary<string, (double Low, double High)> Loose = new()
@@ -113,7 +101,7 @@ internal static class NumberText
         Span.Regex(@"\G(?:[0-9]+[.,][0-9]+|[.,][0-9]+|[0-9]+)").Select(s => double.Parse(s.ToStringValue().Replace(',', '.'), CultureInfo.InvariantCulture));
 
     private static readonly TextParser<double> Word =
-        Words(Mixes.Concat(Spoken));
+        Words(Mixes.Concat(Spoken).Concat(NumberWords.Ones).Concat(NumberWords.Teens.Where(w => w.Value <= 12)));
 
     /// <summary>One number in figures or words.</summary>
     public static TextParser<double> Number { get; } = Mixed.Try().Or(Fraction.Try()).Or(Decimal.Try()).Or(Word);

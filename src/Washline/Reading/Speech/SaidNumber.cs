@@ -11,33 +11,6 @@ internal readonly record struct SaidNumber(double Low, double High, int End, boo
 {
     private const int LongestTail = 6;
 
-    private static readonly Dictionary<string, double> Ones = new()
-    {
-        ["one"] = 1,
-        ["two"] = 2,
-        ["three"] = 3,
-        ["four"] = 4,
-        ["five"] = 5,
-        ["six"] = 6,
-        ["seven"] = 7,
-        ["eight"] = 8,
-        ["nine"] = 9,
-    };
-
-    private static readonly Dictionary<string, double> Teens = new()
-    {
-        ["ten"] = 10,
-        ["eleven"] = 11,
-        ["twelve"] = 12,
-        ["thirteen"] = 13,
-        ["fourteen"] = 14,
-        ["fifteen"] = 15,
-        ["sixteen"] = 16,
-        ["seventeen"] = 17,
-        ["eighteen"] = 18,
-        ["nineteen"] = 19,
-    };
-
     private static readonly Dictionary<string, double> Tens = new()
     {
         ["twenty"] = 20,
@@ -148,11 +121,11 @@ internal readonly record struct SaidNumber(double Low, double High, int End, boo
     {
         if (Tens.TryGetValue(talk[at], out var tens))
         {
-            return talk.Before(at + 1) == Pause.None && Ones.TryGetValue(talk[at + 1], out var ones) && !Shares.ContainsKey(talk[at + 2]) ? (tens + ones, at + 2) : (tens, at + 1);
+            return talk.Before(at + 1) == Pause.None && NumberWords.Ones.TryGetValue(talk[at + 1], out var ones) && !Shares.ContainsKey(talk[at + 2]) ? (tens + ones, at + 2) : (tens, at + 1);
         }
 
-        if (Teens.TryGetValue(talk[at], out var teens)) return (teens, at + 1);
-        return Ones.TryGetValue(talk[at], out var one) ? (one, at + 1) : (0, at);
+        if (NumberWords.Teens.TryGetValue(talk[at], out var teens)) return (teens, at + 1);
+        return NumberWords.Ones.TryGetValue(talk[at], out var one) ? (one, at + 1) : (0, at);
     }
 
     // What may follow a whole number: `quarters`, `point five`, `and a half`.
@@ -168,7 +141,7 @@ internal readonly record struct SaidNumber(double Low, double High, int End, boo
         if (Figure(talk[from]) is > 0 and < 1 and var after) return new SaidNumber(value + after, value + after, from + 1, true);
         if (talk[from] is "a" or "an" or "one") from++;
         if (Shares.TryGetValue(talk[from], out var half) && Singular(talk[from])) return new SaidNumber(value + half, value + half, from + 1, true);
-        return Ones.TryGetValue(talk[end + 1], out var over) && Shares.TryGetValue(talk[end + 2], out var under) && over * under < 1
+        return NumberWords.Ones.TryGetValue(talk[end + 1], out var over) && Shares.TryGetValue(talk[end + 2], out var under) && over * under < 1
             ? new SaidNumber(value + over * under, value + over * under, end + 3, true)
             : plain;
     }
@@ -193,7 +166,7 @@ internal readonly record struct SaidNumber(double Low, double High, int End, boo
     private static string? Digit(string word) => word switch
     {
         "oh" or "zero" => "0",
-        _ when Ones.TryGetValue(word, out var one) => ((int)one).ToString(CultureInfo.InvariantCulture),
+        _ when NumberWords.Ones.TryGetValue(word, out var one) => ((int)one).ToString(CultureInfo.InvariantCulture),
         _ when word.Length is > 0 and <= 3 && word.All(char.IsAsciiDigit) => word,
         _ when Tens.TryGetValue(word, out var ten) => ((int)ten / 10).ToString(CultureInfo.InvariantCulture),
         _ => null,
