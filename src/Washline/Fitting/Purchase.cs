@@ -8,19 +8,20 @@ namespace Washline.Fitting;
 /// <param name="Price">What they cost together; nothing where nobody has said so for each of them.</param>
 public sealed record Purchase(IReadOnlyList<Wanted> Bottles, IReadOnlyList<Fit> Opens, decimal? Price)
 {
-    private const int Most = 3;
+    /// <summary>The most bottles that are weighed together, and so the most lines that a spec may wait for.</summary>
+    internal const int Most = 3;
 
     /// <summary>
-    /// The best purchases of one, of two and of three bottles: most specs opened, then the lower price, then the nearer drinks. Every set of bottles that a spec asks
-    /// for is weighed; each spec is fitted again to the bar with them, so what is promised is what the fit would say. A larger purchase stands here only when it opens more.
+    /// The best purchases of one, of two and of three bottles: most specs opened, then the lower price, then the nearer drinks. Every set is
+    /// weighed by the specs whose waiting lines it serves; for the dozen that serve most, each spec is fitted again to the bar with them, so what is promised is what the fit
+    /// would say. A larger purchase stands here only when it opens more.
     /// </summary>
     internal static IReadOnlyList<Purchase> Best(IReadOnlyList<Fit> fits, Bar bar, Kinds kinds, IReadOnlyDictionary<string, decimal> prices)
     {
-        var open = fits.Where(f => f.OutOfReach.Count is > 0 and <= Most || f.Closest?.DistanceJnd >= Tonight.Noticed).ToList();
+        var open = fits.Where(f => f.OutOfReach.Count is > 0 and <= Most || f.Closest?.DistanceJnd >= Tonight.Noticed).Select(Waiting.Of).ToList();
         var wanted = Wanted.In(open, bar, prices);
-        if (wanted.Count == 0) return [];
-        var covered = wanted.Select(w => open.Select(f => w.Covers(f)).ToArray()).ToList();
-        var whole = open.Select(f => (byte)((1 << Lines(f)) - 1)).ToArray();
+        var covered = wanted.Select(w => open.Select(w.Covers).ToArray()).ToList();
+        var whole = open.Select(f => (byte)((1 << f.Lines.Count) - 1)).ToArray();
         var best = new List<Purchase>();
         for (var count = 1; count <= Math.Min(Most, wanted.Count); count++)
         {
@@ -34,15 +35,7 @@ public sealed record Purchase(IReadOnlyList<Wanted> Bottles, IReadOnlyList<Fit> 
         return best;
     }
 
-    /// <summary>How many lines of a fit wait for a bottle: those out of reach, or those a stand-in is poured for.</summary>
-    internal static int Lines(Fit fit) => Math.Min(Most, Waiting(fit).Count);
-
-    /// <summary>Which lines of the spec wait for a bottle.</summary>
-    internal static IReadOnlyList<Line> Waiting(Fit fit) => fit.OutOfReach.Count > 0
-        ? [.. fit.OutOfReach.Select(o => fit.Spec.Lines[o.Line])]
-        : [.. fit.Closest!.Lines.OrderByDescending(l => l.StandInJnd + Math.Abs(l.FlavourJnd)).Select(l => l.Line).Take(Most)];
-
-    // The sets that would cover most specs: enough of them that the best by full fits is among them.
+    // The sets that serve most specs, line by line; which of them is best only full fits can say.
     private static IEnumerable<int[]> Likely(IReadOnlyList<Wanted> wanted, List<byte[]> covered, byte[] whole, int count)
     {
         const int kept = 12;
@@ -74,11 +67,11 @@ public sealed record Purchase(IReadOnlyList<Wanted> Bottles, IReadOnlyList<Fit> 
         return likely.UnorderedItems.Select(i => i.Element);
     }
 
-    private static Purchase Of(IReadOnlyList<Wanted> bottles, List<Fit> open, Bar bar, Kinds kinds)
+    private static Purchase Of(IReadOnlyList<Wanted> bottles, List<Waiting> open, Bar bar, Kinds kinds)
     {
         var richer = bar with { Bottles = [.. bar.Bottles, .. bottles.Select(b => b.Bottle)] };
         var opens = open.Where(f => bottles.Any(b => b.Covers(f) != 0)).AsParallel().AsOrdered()
-            .Select(f => (Was: f, Now: Fit.Find(f.Spec, richer, kinds)))
+            .Select(f => (Was: f.Fit, Now: Fit.Find(f.Fit.Spec, richer, kinds)))
             .Where(f => f.Now.Closest?.DistanceJnd < (f.Was.OutOfReach.Count > 0 ? Tonight.StillThatDrink : Tonight.Noticed))
             .Select(f => f.Now).ToList();
         return new Purchase(bottles, opens, bottles.All(b => b.Price is not null) ? bottles.Sum(b => b.Price) : null);

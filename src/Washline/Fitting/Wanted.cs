@@ -19,22 +19,22 @@ public sealed record Wanted(Kind Kind, Strength? Strength, decimal? Price)
     internal Bottle Bottle => new() { Name = $"{Words} (to buy)", Kind = Kind, Strength = Strength };
 
     /// <summary>The waiting lines of a fit that this bottle would serve, a bit each.</summary>
-    internal byte Covers(Fit fit)
+    internal byte Covers(Waiting waiting)
     {
-        var (mask, bit) = (0, 1);
-        foreach (var line in Purchase.Waiting(fit).Take(Purchase.Lines(fit)))
+        var limit = waiting.Fit.OutOfReach.Count > 0 ? StandIns.Limit : 0.5;
+        var mask = 0;
+        foreach (var (i, line) in waiting.Lines.Index())
         {
-            if (line.Kind is { } asked && StandIns.Between(asked, Kind).Jnd < (fit.OutOfReach.Count > 0 ? StandIns.Limit : 0.5)) mask |= bit;
-            bit <<= 1;
+            if (line.Kind is { } asked && StandIns.Between(asked, Kind).Jnd < limit) mask |= 1 << i;
         }
 
         return (byte)mask;
     }
 
     /// <summary>What the specs that wait for a bottle ask for, the most wanted first.</summary>
-    internal static IReadOnlyList<Wanted> In(IReadOnlyList<Fit> open, Bar bar, IReadOnlyDictionary<string, decimal> prices) =>
+    internal static IReadOnlyList<Wanted> In(IReadOnlyList<Waiting> open, Bar bar, IReadOnlyDictionary<string, decimal> prices) =>
     [
-        .. open.SelectMany(Purchase.Waiting).Where(l => l.Kind is not null)
+        .. open.SelectMany(w => w.Lines).Where(l => l.Kind is not null)
             .GroupBy(l => (Kind: l.Kind!, l.Strength)).OrderByDescending(g => g.Count()).ThenBy(g => g.Key.Kind.Id, StringComparer.Ordinal).Take(Most)
             .Select(g => new Wanted(g.Key.Kind, g.Key.Strength, Cost(g.Key.Kind, bar, prices))),
     ];
