@@ -27,17 +27,10 @@ public static class RiffCommand
             var bar = options.Over(result.LookIntoBar(), result);
             var read = SpecSource.Of(result, result.GetRequiredValue(source), bar);
             if (read.Specs is not [var spec]) return result.Problem($"{read.Specs.Count} specs are in it.", "Riff on one at a time: keep them, and name one.");
-            try
-            {
-                var riff = result.GetValue(swap) is { } swapped ? Of(Riff.Swap, spec, swapped, bar)
-                    : result.GetValue(split) is { } halved ? Of(Riff.Split, spec, halved, bar)
-                    : result.GetValue(add) is { } added ? Riff.Add(spec, One(added), bar, Kinds.Catalogue) : null;
-                return riff is null ? Listed(result, spec, bar) : Shown(result, riff, result.GetValue(asSpec), bar.Settings.Country);
-            }
-            catch (Refusal refusal)
-            {
-                return result.Problem(refusal.What, refusal.Try);
-            }
+            var riff = result.GetValue(swap) is { } swapped ? Of(Riff.Swap, spec, swapped, bar)
+                : result.GetValue(split) is { } halved ? Of(Riff.Split, spec, halved, bar)
+                : result.GetValue(add) is { } added ? Riff.Add(spec, One(added), bar, Kinds.Catalogue) : null;
+            return riff is null ? Listed(result, spec, bar) : Shown(result, riff, result.GetValue(asSpec), bar.Settings.Country);
         });
         return command;
     }

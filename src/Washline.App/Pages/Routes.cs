@@ -13,7 +13,7 @@ internal static class Routes
         site.MapGet("/", IResult () =>
         {
             var bar = shelf.Load();
-            return bar.IsEmpty ? Show<WelcomePage>([]) : Show<SpecsPage>(new() { ["Fits"] = bar.Specs.AsParallel().AsOrdered().Select(s => shelf.Fit(s, bar)).ToList(), ["Bar"] = bar });
+            return bar.IsEmpty ? Show<WelcomePage>([]) : Show<SpecsPage>(new() { ["Fits"] = shelf.Fits(bar), ["Bar"] = bar });
         });
         site.MapPost("/demo", ([FromForm] string? lay) =>
         {

@@ -32,13 +32,14 @@ internal sealed class Shelf(BarFile file)
         ? known.Fits.GetOrAdd(SpecText.Write(spec), _ => Fitting.Fit.Find(spec, bar, Kinds.Catalogue))
         : Fitting.Fit.Find(spec, bar, Kinds.Catalogue);
 
+    /// <summary>The fits of every spec of a bar that was loaded here, in its order.</summary>
+    public IReadOnlyList<Fit> Fits(Bar bar) => [.. bar.Specs.AsParallel().AsOrdered().Select(s => Fit(s, bar))];
+
     /// <summary>Every spec of a bar that was loaded here, in order of what a drinker would notice, and what to buy next.</summary>
     public Tonight Tonight(Bar bar)
     {
-        var fits = bar.Specs.AsParallel().AsOrdered().Select(s => Fit(s, bar)).ToList();
-        return homes.TryGetValue(bar, out var known)
-            ? known.Evenings.GetOrAdd(string.Join('\f', bar.Specs.Select(SpecText.Write)), _ => Fitting.Tonight.Of(fits, bar, Kinds.Catalogue))
-            : Fitting.Tonight.Of(fits, bar, Kinds.Catalogue);
+        Tonight Made() => Fitting.Tonight.Of(Fits(bar), bar, Kinds.Catalogue);
+        return homes.TryGetValue(bar, out var known) ? known.Evenings.GetOrAdd(string.Join('\f', bar.Specs.Select(SpecText.Write)), _ => Made()) : Made();
     }
 
     private sealed record Known(string Home)

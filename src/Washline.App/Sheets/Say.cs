@@ -21,6 +21,9 @@ public static class Say
     /// <summary>Temperature to a degree, with a true minus sign.</summary>
     public static string Celsius(double celsius) => Number(Math.Round(celsius) == 0 ? 0 : celsius, "0") + " °C";
 
+    /// <summary>A moment of a talk: <c>1:07</c>.</summary>
+    public static string Moment(double seconds) => string.Create(CultureInfo.InvariantCulture, $"{(int)seconds / 60}:{(int)seconds % 60:00}");
+
     /// <summary>A signed JND to a tenth: <c>+0.4</c>, <c>−1.9</c>, <c>0.0</c>.</summary>
     public static string Signed(double jnd) => Math.Abs(jnd) < 0.05 ? "0.0" : (jnd > 0 ? "+" : "") + Number(jnd, "0.0");
 

@@ -28,8 +28,7 @@ public static class SpeechSheet
         return text.ToString();
     }
 
-    private static string At(Origin origin) => origin.Seconds is not { } seconds ? string.Create(CultureInfo.InvariantCulture, $"{origin.Line}:{origin.Column}")
-        : string.Create(CultureInfo.InvariantCulture, $"{(int)seconds / 60}:{(int)seconds % 60:00}");
+    private static string At(Origin origin) => origin.Seconds is { } seconds ? Say.Moment(seconds) : string.Create(CultureInfo.InvariantCulture, $"{origin.Line}:{origin.Column}");
 
     private static string Sure(Origin origin) => string.Create(CultureInfo.InvariantCulture, $"{origin.Confidence * 100:0} % sure");
 }

@@ -1,5 +1,3 @@
-using System.Text.Encodings.Web;
-using System.Text.Json;
 using System.Text.Json.Nodes;
 using Washline.Fitting;
 
@@ -8,14 +6,12 @@ namespace Washline.App.Sheets;
 /// <summary>Every spec against the bar as JSON.</summary>
 public static class TonightJson
 {
-    private static readonly JsonSerializerOptions Form = new() { WriteIndented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
-
     /// <summary>The answer of <c>tonight</c>.</summary>
-    public static string Of(Tonight tonight) => new JsonObject
+    public static string Of(Tonight tonight) => DrinkJson.Text(new JsonObject
     {
         ["specs"] = new JsonArray([.. tonight.Fits.Select(Spec)]),
         ["buying"] = new JsonArray([.. tonight.Buying.Select(Buy)]),
-    }.ToJsonString(Form);
+    });
 
     private static JsonObject Spec(Fit fit) => new()
     {
