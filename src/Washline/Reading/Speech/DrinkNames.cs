@@ -22,7 +22,7 @@ internal static partial class DrinkNames
         "drink", "drinks", "cocktail", "cocktails", "thing", "things", "secret", "stuff", "one", "ones", "key", "idea", "best", "way", "reason", "trick", "whole", "end", "spec", "recipe", "base", "point", "problem", "question", "answer", "classic", "first", "second", "third", "last", "next", "same", "only", "other", "sour",
         "part", "bit", "good", "nice", "quick", "short", "long", "little", "great", "fun", "easy", "simple", "really", "very", "pretty", "favourite", "favorite", "couple", "few", "lot", "bunch", "video", "show", "channel", "party", "batch", "round", "mess", "difference", "variation", "version", "riff", "twist", "garnish", "glass", "ice", "shaker",
         "shake", "stir", "method", "rest", "rule", "story", "truth", "sound", "smell", "taste", "weather", "evening", "night", "day", "week", "year", "time", "new", "old", "big", "small", "bad", "sign", "spice", "foam", "green", "stronger", "strong", "soft", "lovely", "beautiful", "gorgeous", "sort", "kind", "type", "name", "bar", "place", "house", "kitchen",
-        "something", "anything", "nothing", "everything", "two", "three", "four", "five", "six", "half", "quarter", "dash", "ounce", "ounces", "mils", "cold", "hot", "warm", "start", "finish", "beginning", "delicious", "different", "perfect", "right", "wrong", "most", "more", "less", "dry", "wet", "double", "summer", "winter", "spring", "autumn", "proper", "fancy", "fresh", "special", "quiet", "fine", "better", "thirty", "twenty", "ten", "twelve", "fifteen", "syrup", "bottle", "bottles", "mine", "yours", "test", "joke", "cheat", "step", "order",
+        "something", "anything", "nothing", "everything", "two", "three", "four", "five", "six", "half", "quarter", "dash", "ounce", "ounces", "mils", "cold", "hot", "warm", "start", "finish", "beginning", "delicious", "different", "perfect", "right", "wrong", "most", "more", "less", "dry", "wet", "double", "summer", "winter", "spring", "autumn", "proper", "fancy", "fresh", "special", "quiet", "fine", "better", "thirty", "twenty", "ten", "twelve", "fifteen", "syrup", "bottle", "bottles", "mine", "yours", "test", "joke", "cheat", "step", "order", "monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday", "tonight", "today", "tomorrow", "morning",
     ];
 
     private static readonly HashSet<string> Likened = ["variation", "variations", "riff", "style", "type", "kind", "family", "template", "version", "recipe", "variant", "spec", "glass", "glasses"];
@@ -51,16 +51,19 @@ internal static partial class DrinkNames
             if (article) at++;
             if (!firm && !closes && !article && !(cue.Groups["make"].Success && talk.HasCapitals)) continue;
             var end = talk.HasCapitals ? Capitals(talk, at) : Small(talk, at);
+            if (end <= at && firm) (at, end) = Ahead(talk, start);
+            if (end <= at && cue.Groups["count"].Success) (at, end) = Behind(talk, at);
             if (end <= at || talk.Before(end) == Pause.None && Likened.Contains(talk[end])) continue;
             if (end > at && lexicon.At(talk, at) == end - at) continue; // an ingredient is called something too
             if (!talk.HasCapitals && (end - at == 1 && Common.Contains(talk[at]) || !firm && (Common.Contains(talk[at]) && !closes || Common.Contains(talk[end - 1])))) continue;
             if (talk.HasCapitals && end - at == 1 && Common.Contains(talk[at]) && !firm) continue;
             if (!firm && !talk.HasCapitals && closes && !article) continue;
             (at, end) = Longer(talk, at, end);
-            names.Add(new SaidName(Shown(talk, at, end), at, end, firm ? 4 : closes ? 2 : cue.Groups["make"].Success ? 2 : 1, !closes));
+            names.Add(new SaidName(Shown(talk, at, end), at, end, firm ? 4 : closes ? 2 : cue.Groups["make"].Success ? 2 : talk.HasCapitals || talk[at - 1] is "the" or "our" or "my" ? 1 : 0, !closes));
         }
 
         if (talk.HasCapitals) Alone(talk, lexicon, text, names);
+        else Repeated(talk, lexicon, names);
         return names;
     }
 
@@ -75,6 +78,55 @@ internal static partial class DrinkNames
             if (end - at < 2 || talk.Before(end) != Pause.Stop || end - from > LongestName || Enumerable.Range(from, end - from).Any(i => lexicon.At(talk, i) == end - i || SaidNumber.One(talk, i) is not null) || Ways.Stops.Contains(talk[from])) continue;
             names.Add(new SaidName(Shown(talk, from, end), from, end, 2, true));
         }
+
+        // What else looks like a name serves where no other is said.
+        for (var at = 1; at < talk.Count; at++)
+        {
+            if (talk[at - 1] == "the" && talk.Before(at) == Pause.None && talk[at - 2] is not ("at" or "from" or "in" or "called" or "of") && Capitals(talk, at) is var end && end - at >= 2 && Enumerable.Range(at, end - at).All(i => lexicon.At(talk, i) == 0))
+            {
+                names.Add(new SaidName(Shown(talk, at, end), at, end, 0, false));
+            }
+        }
+    }
+
+    // `the quiet platform it's called`
+    private static (int At, int End) Ahead(Talk talk, int end)
+    {
+        var at = end;
+        while (at > 0 && end - at < LongestName && (at == end || talk.Before(at) == Pause.None) && (talk.HasCapitals ? Capital(talk, at - 1) && !Pronouns.Contains(talk[at - 1]) && !Ways.Stops.Contains(talk[at - 1]) : !Ends(talk, at - 1) && !Pronouns.Contains(talk[at - 1]))) at--;
+        return at < end && (talk.HasCapitals || talk[at - 1] == "the" && talk.Before(at) == Pause.None) ? (at, end) : (end, end);
+    }
+
+    // `number three, the long one, the Paper Heron`
+    private static (int At, int End) Behind(Talk talk, int from)
+    {
+        for (var at = from + 1; talk.HasCapitals && at < from + 9 && talk.Before(at) != Pause.Stop; at++)
+        {
+            if (talk[at - 1] == "the" && talk[at - 2] is not ("at" or "from" or "in" or "by" or "of") && Capitals(talk, at) is var end && end > at) return (at, end);
+        }
+
+        return (from, from);
+    }
+
+    // Small letters tell no name; words that are said again and again behind `the` may.
+    private static void Repeated(Talk talk, Lexicon lexicon, List<SaidName> names)
+    {
+        var found = new Dictionary<string, List<int>>();
+        for (var at = 1; at + 1 < talk.Count; at++)
+        {
+            if (talk[at - 1] != "the" || talk.Before(at) != Pause.None || talk.Before(at + 1) != Pause.None || !Plain(at) || !Plain(at + 1)) continue;
+            var words = talk.Plain(at, at + 2);
+            if (!found.TryGetValue(words, out var places)) found[words] = places = [];
+            places.Add(at);
+        }
+
+        foreach (var places in found.Values.Where(p => p.Count >= 2))
+        {
+            names.AddRange(places.Take(2).Select(at => new SaidName(Shown(talk, at, at + 2), at, at + 2, 1, false)));
+        }
+
+        bool Plain(int at) => !Ends(talk, at) && !Common.Contains(talk[at]) && !Pronouns.Contains(talk[at]) && !Ways.Praise.Contains(talk[at]) && !Ways.Plainly.Contains(talk[at]) && !People.Contains(talk[at])
+            && lexicon.At(talk, at) == 0 && SaidUnit.At(talk, at) is null && SaidNumber.One(talk, at) is null;
     }
 
     // `a friend called Lena`, `a bar called the Heron`
@@ -145,12 +197,12 @@ internal static partial class DrinkNames
     {
         var said = talk.Said(from, to).Trim(',', '.', ' ', '"', '“', '”');
         if (talk.HasCapitals) return said;
-        return string.Join(' ', said.Split(' ').Select((w, i) => i > 0 && Joins.Contains(w) ? w : CultureInfo.InvariantCulture.TextInfo.ToTitleCase(w)));
+        return string.Join(' ', said.ToLowerInvariant().Split(' ').Select((w, i) => i > 0 && Joins.Contains(w) ? w : CultureInfo.InvariantCulture.TextInfo.ToTitleCase(w)));
     }
 
     [GeneratedRegex(@"(?:^| \. )(\w+(?: \w+){1,5})(?= \. |$)")]
     private static partial Regex Sentence();
 
-    [GeneratedRegex(@"\b(?:(?<firm>(?:is |was |its |be |also |simply |been |what we |he |she |they |i )?(?:called|named|known as|dubbed|entitled|titled)(?: (?:this one|that one|it|this|that))?|calls? (?:this one|this drink|that one|it|this|that)|by the name of|goes by(?: the name)?(?: of)?|(?:drinks |its |the |whose )name(?: of (?:this|the) (?:one|drink|cocktail))?(?: is| was|s)|drink of the (?:day|night|week|evening) is|(?:todays|tonights|this weeks|the first|the second|the next|the other|first|second|next|last|the last) (?:drink|one|cocktail)? ?(?:is|will be|was|up is|we have is|today is|tonight is)(?: called)?)|(?<close>(?:and |so |there )?(?:thats|that is|that was|that ,? ?my (?:friends?|dears?|loves?) ,? is|and that ,? (?:\w+ ){0,3},? ?is|you have(?: it)?(?: [,.])?|youve got(?: yourself)?|there you (?:go|have it|are)(?: [,.])?|here you (?:go|are)(?: [,.])?|voila(?: [,.])?)(?: your| our)?)|(?<make>(?:making|make|mixing|mix|doing|do|have|show you(?: how to make)?|try|trying|shaking up|stirring up|knock(?:ing)? up|whipping up|whip up|build|building|shake up))|(?<is>this is|this one is|thisll be|heres|here is|its|it is|present|introducing|meet|drink number (?:one|two|three) ,? ?(?:is)?|up is|(?:one|two) is|drink is))(?= )")]
+    [GeneratedRegex(@"\b(?:(?<firm>(?:is |was |its |be |also |simply |been |what we |he |she |they |i )?(?:called|named|known as|dubbed|entitled|titled)(?: (?:this one|that one|it|this|that))?|calls? (?:this one|this drink|that one|it|this|that)|(?:i|id|ill|we|wed|well|he|she|they|people|everybody|everyone) (?:would |should |always |just |still )?call(?:s|ed)?(?= the )|by the name of|goes by(?: the name)?(?: of)?|(?:drinks |its |the |whose )name(?: of (?:this|the) (?:one|drink|cocktail))?(?: is| was|s)|drink of the (?:day|night|week|evening) is|(?:todays|tonights|this weeks|the first|the second|the next|the other|first|second|next|last|the last) (?:drink|one|cocktail)? ?(?:is|will be|was|up is|we have is|today is|tonight is)(?: called)?)|(?<close>(?:and |so |there )?(?:thats|that is|that was|that ,? ?my (?:friends?|dears?|loves?) ,? is|and that ,? (?:\w+ ){0,3},? ?is|you have(?: it)?(?: [,.])?|youve got(?: yourself)?|there you (?:go|have it|are)(?: [,.])?|here you (?:go|are)(?: [,.])?|voila(?: [,.])?)(?: your| our)?)|(?<make>(?:making|make|mixing|mix|(?<count>(?:drink )?number (?:one|two|three|four|five)|(?:first|second|third|next|last|final|other) (?:one|up|drink|cocktail))(?: ,)?(?: is| will be)?|(?:mine|ours|mine today|youre (?:on|getting|having|making)|todays|tonights)(?: is)?|doing|do|have|show you(?: how to make)?|try|trying|shaking up|stirring up|knock(?:ing)? up|whipping up|whip up|build|building|shake up))|(?<is>this is|this one is|thisll be|heres|here is|its|it is|today is|tonight is|today we have|tonight we have|present|introducing|meet|up is|(?:one|two) is|drink is))(?= )")]
     private static partial Regex Cues();
 }

@@ -3,11 +3,10 @@ using Washline.Drinks;
 namespace Washline.Reading.Speech;
 
 /// <summary>One drink of a talk as a spec, each line with its origin.</summary>
-internal sealed class RoundDraft(Talk talk, Round round)
+internal sealed class RoundDraft(Talk talk, Lexicon lexicon, Round round)
 {
     private readonly List<Origin> origins = [];
     private readonly List<Problem> problems = [];
-    private readonly List<string> notes = [];
     private readonly HashSet<int> taken = [];
 
     public IReadOnlyList<Origin> Origins => origins;
@@ -16,23 +15,19 @@ internal sealed class RoundDraft(Talk talk, Round round)
 
     public Spec Spec()
     {
-        var told = HomeMade(Once());
-        foreach (var t in round.Told)
-        {
-            foreach (var (from, to) in t.Stretches)
-            {
-                for (var i = from; i < to; i++) taken.Add(i);
-            }
-        }
-
-        var lines = told.Select(Line).ToList();
-        var text = SpokenText.Of(talk, round.From, round.To);
+        var recipes = SaidOwnRecipe.In(talk, lexicon, round.From, round.To, round.Told);
+        foreach (var (from, to) in recipes.Select(r => (r.From, r.To)).Concat(round.Told.SelectMany(t => t.Stretches))) taken.UnionWith(Enumerable.Range(from, to - from));
+        var made = recipes.Select(r => r.Recipe).ToList();
+        var lines = Once(round.Told.Except(recipes.SelectMany(r => r.Told))).Select(Line).ToList();
+        foreach (var recipe in made) new IngredientText(lexicon.Kinds).Sweeten(lines, recipe);
+        var text = SpokenText.Of(talk, round.From, round.To, asked: false);
         var (method, steps) = SaidMethod.In(talk, text, lines, taken.Contains);
         var garnish = SaidGarnish.In(talk, text, taken.Contains);
         var glass = SaidGlass.In(text);
         var ice = SaidIce.In(text);
         var credit = SaidCredit.In(talk, text);
 
+        recipes.ForEach(r => talk.Take(r.From, r.To, ReadAs.Made));
         foreach (var t in round.Told) t.Stretches.ForEach(s => talk.Take(s.From, s.To, ReadAs.Ingredient));
         if (round.Name is { } name) talk.Take(name.From, name.To, ReadAs.Title);
         if (credit is { } owed) owed.Words.ForEach(w => talk.Take(w.From, w.To, ReadAs.Credit));
@@ -52,7 +47,7 @@ internal sealed class RoundDraft(Talk talk, Round round)
             IceWritten = ice is { } said ? talk.Said(said.From, said.To) : "",
             Garnish = [.. garnish.Select(w => w.Garnish)],
             Credit = credit?.Credit ?? Credit.Unknown with { Known = "told in the talk" },
-            Notes = notes,
+            OwnRecipes = made,
         };
     }
 
@@ -72,10 +67,10 @@ internal sealed class RoundDraft(Talk talk, Round round)
     }
 
     // What is told twice is one line; the later amount counts when the speaker corrects the first.
-    private List<Told> Once()
+    private static List<Told> Once(IEnumerable<Told> told)
     {
         var lines = new List<Told>();
-        foreach (var next in round.Told)
+        foreach (var next in told)
         {
             if (lines.LastOrDefault(l => Same(l, next)) is not { } first)
             {
@@ -113,16 +108,5 @@ internal sealed class RoundDraft(Talk talk, Round round)
 
         // `the syrup` after `honey syrup`
         return !next.Slot.Phrase.Contains(' ', StringComparison.Ordinal) && first.Slot.Phrase.EndsWith(" " + next.Slot.Phrase, StringComparison.Ordinal) && (equal || next.Corrects);
-    }
-
-    // `the syrup is two parts honey to one part water`: not what goes into the drink.
-    private List<Told> HomeMade(List<Told> lines)
-    {
-        if (!lines.Any(l => l.Line.Amount.Unit.Kind == UnitKind.Poured && l.Line.Amount.Unit != Units.Cup)) return lines;
-        var made = lines.Where(l => (l.Line.Amount.Unit == Units.Part || l.Line.Amount.Unit == Units.Cup) && l.Kind is { } kind && (kind.Id == "water" || kind.IsA("sweetener"))).ToList();
-        if (made.Count < 2) return lines;
-        notes.Add(talk.Said(made[0].Start, Math.Min(made[^1].End, made[0].Start + 40)));
-        talk.Take(made[0].Start, Math.Min(made[^1].End, made[0].Start + 40), ReadAs.Note);
-        return [.. lines.Except(made)];
     }
 }

@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using Washline.Drinks;
 
 namespace Washline.Reading.Speech;
 
@@ -12,7 +13,7 @@ internal static partial class Rounds
     public static List<Round> Of(Talk talk, SpokenText text, IReadOnlyList<Told> told, IReadOnlyList<SaidName> names)
     {
         var live = told.Where(t => !t.TakenBack).ToList();
-        var cuts = Cuts(text, live, names);
+        var cuts = Cuts(talk, text, live, names);
         var rounds = new List<Round>();
         var from = 0;
         foreach (var to in cuts.Append(talk.Count))
@@ -25,29 +26,33 @@ internal static partial class Rounds
         return rounds;
     }
 
-    private static List<int> Cuts(SpokenText text, List<Told> live, IReadOnlyList<SaidName> names)
+    private static List<int> Cuts(Talk talk, SpokenText text, List<Told> live, IReadOnlyList<SaidName> names)
     {
         var cuts = new List<int>();
         if (live.Count < 2 * Fewest) return cuts;
-        var several = names.Where(n => n.Weight >= 2).Select(n => Key(n.Name)).Distinct().Count() > 1;
+        var several = names.Any(n => n.Weight > 0 && !Same(n.Name, names[0].Name));
         var at = Next().Matches(text.Text).Select(m => (At: text.Word(m.Index), Name: (SaidName?)null))
-            .Concat(names.Where(n => n.Opens && several).Select(n => (At: n.From, Name: (SaidName?)n))).OrderBy(c => c.At).ToList();
+            .Concat(names.Where(n => n.Opens && n.Weight > 0 && several).Select(n => (At: n.From, Name: (SaidName?)n)))
+            .Concat(Fresh(talk, live).Select(w => (At: w, Name: (SaidName?)null))).OrderBy(c => c.At).ToList();
         var from = 0;
         foreach (var (here, name) in at)
         {
-            var before = live.Count(t => t.Start >= from && t.Start < here);
-            if (before < Fewest || live.Count(t => t.Start >= here) < Fewest) continue;
-            var last = live.Last(t => t.Start < here);
-            var first = live.First(t => t.Start >= here);
-            var between = text.Text[Math.Max(text.At(Math.Min(last.End, here)), text.At(here) - Reach)..text.At(here)];
+            var before = live.Where(t => t.Start >= from && t.Start < here).ToList();
+            var after = live.Where(t => t.Start >= here).ToList();
+            if (before.Count < Fewest || after.Count < Fewest || Repeats(before, after)) continue;
+            var between = text.Text[Math.Max(text.At(Math.Min(before[^1].End, here)), text.At(here) - Reach)..text.At(here)];
             if (!Finished().IsMatch(between)) continue;
             var cut = here;
             if (name is not null)
             {
-                var own = names.Where(n => n.From >= from && n.From < here).ToList();
-                if (name.Weight < 2 && first.Start - here > 40 || own.Any(n => Same(n.Name, name.Name))) continue;
-                if (own.Count == 0) cut = name.To; // its name came last; what follows is another drink
-                if (own.Count == 0 && names.Where(n => n.From > here).All(n => Same(n.Name, name.Name))) continue;
+                var own = names.Where(n => n.Weight > 0 && n.From >= from && n.From < here).ToList();
+                if (name.Weight < 2 && after[0].Start - here > 40 || own.Any(n => Same(n.Name, name.Name))) continue;
+                if (own.Count == 0)
+                {
+                    // Its name came last; another drink is announced behind it, or begins with what goes into it.
+                    if (names.Where(n => n.Weight > 0 && n.From > here).All(n => Same(n.Name, name.Name)) || at.Any(a => a.At > name.To && a.At <= after[0].Start && !(a.Name is { } again && Same(again.Name, name.Name)))) continue;
+                    cut = Math.Max(name.To, talk.SentenceStart(after[0].Start, 12));
+                }
             }
 
             cuts.Add(cut);
@@ -56,6 +61,21 @@ internal static partial class Rounds
 
         return cuts;
     }
+
+    // Where a strong ingredient and two more are told after a drink was dressed, though nobody announced another.
+    private static IEnumerable<int> Fresh(Talk talk, List<Told> live)
+    {
+        for (var i = Fewest; i + Fewest < live.Count; i++)
+        {
+            var dressed = Ways.Garnishing.FirstIn(talk, live[i - 1].Tail, live[i].Start) >= 0;
+            var strong = live[i].Kind is { } kind && (kind.IsA("spirit") || kind.IsA("liqueur") || kind.IsA("wine"));
+            if (dressed && strong && live.Skip(i).Take(Fewest + 1).All(t => t.Amount.Unit?.Kind is UnitKind.Poured or UnitKind.Part)) yield return talk.SentenceStart(live[i].Start, 12);
+        }
+    }
+
+    // The same ingredients again in the same amounts are no other drink.
+    private static bool Repeats(List<Told> before, List<Told> after) =>
+        after.Take(Fewest).All(a => before.Any(b => b.Kind == a.Kind && b.Amount.Low == a.Amount.Low));
 
     private static SaidName? Best(List<SaidName> names) => names
         .GroupBy(n => names.Where(o => Same(o.Name, n.Name)).Max(o => o.Name.Length))

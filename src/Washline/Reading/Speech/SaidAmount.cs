@@ -82,6 +82,7 @@ internal sealed record SaidAmount(int Start, int End, double Low, double High, U
     {
         var k = n.End;
         if (NotAmounts.Contains(talk[k]) && !(talk[k + 1] == "of" && SaidUnit.At(talk, k) is not null) || talk[k] == "to" && talk[k + 1] is "one" or "1") return null;
+        if (n.High == 1 && talk[at - 1] == "to" && SaidNumber.One(talk, at - 2) is { } more && more.End == at - 1 && SaidUnit.At(talk, k) is null) return null; // `two to one sugar to water`
         var bare = new SaidAmount(at, k, n.Low, n.High, null) { IsShare = n.IsShare };
         var loose = talk[k - 1] is "couple" or "few" or "pair" or "dozen";
         if (talk.Before(k) != Pause.None && Ways.Fillers.At(talk, k) == 0) return bare;

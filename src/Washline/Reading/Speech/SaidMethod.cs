@@ -136,7 +136,7 @@ internal static partial class SaidMethod
 
     private const string Numeral = "(?:\\d{1,3}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|eighteen|twenty|thirty|forty|fifty|sixty|ninety)(?: (?:one|two|three|four|five|six|seven|eight|nine))?";
 
-    [GeneratedRegex(@"\b(?:(?<blend>blend(?:er|ing|ed)?|blitz(?:ed)?|frozen drink)|(?<swizzle>swizzl(?:e|ed|ing))|(?<shake>shak(?:e|en|ing)|shook|shake shake)|(?<build>buil[dt](?:ing)?|(?:straight|right|directly|all|goes|everything|poured?|just) (?:\w+ )?(?:in|into|in to) (?:the|your|a) (?:serving |rocks |highball |tall |actual |same )?glass)|(?<stir>stir(?:red|ring|s)?)|(?:double |fine )?strain(?:ed|ing)?|muddl(?:e|ed|ing))\b")]
+    [GeneratedRegex(@"\b(?:(?<blend>blend(?:er|ing|ed)?|blitz(?:ed)?|frozen drink)|(?<swizzle>swizzl(?:e|ed|ing))|(?<shake>shak(?:e|en|ing)|shook|shake shake)|(?<build>(?<!\b(?:the|a|this|that|whole|old|our|my) )buil(?:d|t|ding)|(?:straight|right|directly|all|goes|everything|poured?|just) (?:\w+ )?(?:in|into|in to) (?:the|your|a) (?:serving |rocks |highball |tall |actual |same )?glass)|(?<stir>stir(?:red|ring|s)?)|(?:double |fine )?strain(?:ed|ing)?|muddl(?:e|ed|ing))\b")]
     private static partial Regex Verb();
 
     [GeneratedRegex(@"^(?: up)?(?: the| that| your| this)? (?:bottle|carton|jar|can|scotch|whisky|whiskey|hands?|rum|my head|your head|things up|it first|the syrup)\b|^ (?:hands|your)\b")]

@@ -1,15 +1,9 @@
 namespace Washline.Reading.Speech;
 
 /// <summary>Finds ingredients beside amounts, by their names or by their sound.</summary>
-internal sealed class Slots(Talk talk, Lexicon lexicon)
+internal sealed partial class Slots(Talk talk, Lexicon lexicon)
 {
     private const int MostBetween = 7;
-    private const int MostLookups = 4000; // a text of nothing but unknown words stays quick
-    private const double Sure = 0.06; // as near as this, a sound goes before a shorter name that is known
-    private const double Near = 0.12;
-    private const int LongestHeard = 4;
-
-    private readonly Dictionary<string, (string Name, double Apart)?> heard = [];
 
     /// <summary>The ingredient that follows an amount which ends there.</summary>
     /// <param name="from">The word behind the amount.</param>
@@ -121,8 +115,8 @@ internal sealed class Slots(Talk talk, Lexicon lexicon)
     {
         while (at < talk.Count && (Ways.Determiners.Contains(talk[at]) || talk[at] == "of" || Ways.Praise.Contains(talk[at]) && lexicon.At(talk, at) == 0) && talk.Before(at + 1) == Pause.None) at++;
         if (lexicon.At(talk, at) > 0) return Named(at, at, at, false);
-        var slot = Unknown(at, false, false);
-        return slot is { Known: true, Apart: <= 0.1 } && slot.End - slot.Start > 0 && slot.Phrase.Length > 4 ? slot : null;
+        var slot = Unknown(at, Ways.Stops.Contains(talk[at]), false);
+        return slot is { Known: true, Apart: <= 0.1, Mended: not null } && slot.End - slot.Start > 0 && slot.Phrase.Length > 4 ? slot : null;
     }
 
     private bool NoPause(int start, int end) => end <= start + 1 || Enumerable.Range(start + 1, end - start - 1).All(i => talk.Before(i) == Pause.None);
@@ -153,7 +147,7 @@ internal sealed class Slots(Talk talk, Lexicon lexicon)
             for (var more = Math.Min(LongestHeard + 1, at - from + Run(at)); from + more > end; more--)
             {
                 var words = talk.Plain(from, from + more);
-                if (Sounds(words) is { Apart: <= Sure } near && !(near.Apart > 0.02 && Ways.Stops.Contains(talk[from + more - 1])) && near.Name != talk.Plain(at, end) && near.Name.Contains(' ', StringComparison.Ordinal) && near.Name.Length > talk.Plain(at, end).Length) return Heard(from, from + more, near, of);
+                if (Sounds(words) is { } near && (near.Apart <= Sure || near.Apart <= Near && SameEnd(near.Name, from + more - 1)) && !Ends(from + more - 1) && near.Name != talk.Plain(at, end) && near.Name.Contains(' ', StringComparison.Ordinal) && near.Name.Length > talk.Plain(at, end).Length) return Heard(from, from + more, near, of);
             }
         }
 
@@ -161,7 +155,7 @@ internal sealed class Slots(Talk talk, Lexicon lexicon)
         for (var from = first; from < at; from++)
         {
             if (end - from > LongestHeard + 1 || !NoPause(from, end) || from > first && from < run) continue;
-            if (Sounds(talk.Plain(from, end)) is { Apart: <= Near } near && near.Name.Split(' ')[^1] == talk[end - 1] && !(from == first && Whole(from, end).Phrase == near.Name)) return Heard(from, end, near, of);
+            if (Sounds(talk.Plain(from, end)) is { Apart: <= Near } near && SameEnd(near.Name, end - 1) && !(from == first && Whole(from, end).Phrase == near.Name)) return Heard(from, end, near, of);
         }
 
         var slot = Whole(at, end) with { Of = of };
@@ -197,54 +191,5 @@ internal sealed class Slots(Talk talk, Lexicon lexicon)
         return null;
     }
 
-    private int Run(int at)
-    {
-        var end = at + 1;
-        while (end < talk.Count && end - at < LongestHeard && talk.Before(end) == Pause.None && SaidNumber.One(talk, end) is null) end++;
-        return end - at;
-    }
-
-    private Slot? Unknown(int run, bool of, bool open)
-    {
-        if (run >= talk.Count || SaidNumber.One(talk, run) is not null) return null;
-        if (Ways.Plainly.Contains(talk[run])) return null;
-        var stop = Ways.Stops.Contains(talk[run]);
-        (Slot Slot, double Apart)? best = null;
-        var longest = Run(run);
-        for (var length = longest; length >= 1; length--)
-        {
-            if (stop && (length == 1 || !of)) break;
-            var words = talk.Plain(run, run + length);
-            if (words.Length < 3 || Sounds(words) is not { } near) continue;
-            if (stop && (near.Apart > 0.02 || words.Length < 5) || !of && near.Apart > Near || length == 1 && near.Apart > 0 && (words.Length < 6 || near.Name.Contains(' ', StringComparison.Ordinal))) continue;
-            if (Ways.Stops.Contains(talk[run + length - 1]) && (near.Apart > 0.02 || words.Length < 7)) continue;
-            if (best is null || near.Apart < best.Value.Apart - 0.08) best = (Heard(run, run + length, near, of), near.Apart);
-        }
-
-        if (best is { } found) return found.Slot;
-        if (!open || !of) return null;
-        var end = run;
-        while (end < talk.Count && end - run < 3 && (end == run || talk.Before(end) == Pause.None) && !Ways.Stops.Contains(talk[end]) && SaidNumber.One(talk, end) is null && char.IsLetter(talk[end][0])) end++;
-        return end > run ? new Slot(run, end, talk.Plain(run, end)) { Known = false, Of = true } : null;
-    }
-
-    private Slot Heard(int start, int end, (string Name, double Apart) near, bool of)
-    {
-        while (talk.Before(end) == Pause.None && Ways.Heads.Contains(talk[end]) && near.Name.Split(' ')[^1] != talk[end] && lexicon.Kinds.Find($"{near.Name} {talk[end]}") is { Left: "" })
-        {
-            near = ($"{near.Name} {talk[end]}", near.Apart);
-            end++;
-        }
-
-        return new Slot(start, end, near.Name) { Mended = new Mended(talk.Said(start, end), near.Name), Apart = near.Apart, Of = of };
-    }
-
     private Slot Whole(int start, int end) => new(start, end, talk.Plain(start, end));
-
-    private (string Name, double Apart)? Sounds(string words)
-    {
-        if (words.Length > 40) return null;
-        if (heard.TryGetValue(words, out var before)) return before;
-        return heard.Count >= MostLookups ? null : heard[words] = lexicon.Sounds.Nearest(words);
-    }
 }

@@ -81,7 +81,7 @@ internal static class Sound
             case 'h':
                 return 1;
             case 'w':
-                return next == 'r' || at > 0 && !IsVowel(next) ? Add(Vowel, 1) : Add('W', next == 'h' ? 2 : 1);
+                return next == 'r' && at == 0 ? 1 : next == 'r' || at > 0 && !IsVowel(next) ? Add(Vowel, 1) : Add('W', next == 'h' ? 2 : 1);
             case 'p':
                 return next == 'h' ? Add('F', 2) : Add('P', 1);
             case 'b':

@@ -25,7 +25,7 @@ internal sealed class Sounds
     public (string Name, double Apart)? Nearest(string words)
     {
         var code = Sound.Of(words);
-        if (code.Length < 2 || code.All(c => c == Sound.Vowel)) return null;
+        if (code.Length < 3) return null;
         if (exact.TryGetValue(code, out var name)) return (name, 0);
         if (code.Length < 5) return null;
         (string Name, double Apart)? best = null;

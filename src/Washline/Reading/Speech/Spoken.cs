@@ -32,7 +32,7 @@ internal static class Spoken
         var origins = new List<IReadOnlyList<Origin>>();
         foreach (var round in rounds)
         {
-            var drink = new RoundDraft(talk, round with { From = Math.Max(round.From, round.Told[0].Start - LongestRound), To = Math.Min(round.To, round.Told[^1].End + LongestRound) });
+            var drink = new RoundDraft(talk, lexicon, round with { From = Math.Max(round.From, round.Told[0].Start - LongestRound), To = Math.Min(round.To, round.Told[^1].End + LongestRound) });
             specs.Add(drink.Spec());
             origins.Add(drink.Origins);
             problems.AddRange(drink.Problems);

@@ -11,13 +11,19 @@ internal sealed class SpokenText
 
     public string Text { get; private set; }
 
-    public static SpokenText Of(Talk talk, int from, int to)
+    /// <summary>A stretch of the talk.</summary>
+    /// <param name="talk">The talk.</param>
+    /// <param name="from">The first word.</param>
+    /// <param name="to">The word behind the last.</param>
+    /// <param name="asked">Whether questions belong to it.</param>
+    public static SpokenText Of(Talk talk, int from, int to, bool asked = true)
     {
         var spoken = new SpokenText("");
         var text = new StringBuilder();
         for (var i = from; i < to; i++)
         {
-            if (i > from) text.Append(talk.Before(i) switch { Pause.Stop => " . ", Pause.Comma => " , ", _ => " " });
+            if (!asked && talk.IsAsked(i)) continue;
+            if (text.Length > 0) text.Append(talk.Before(i) switch { Pause.Stop => " . ", Pause.Comma => " , ", _ => " " });
             spoken.places.Add((text.Length, i));
             text.Append(talk[i]);
         }
@@ -29,17 +35,23 @@ internal sealed class SpokenText
     /// <summary>The word that stands at that place of the text, or the first behind it.</summary>
     public int Word(int at)
     {
+        var place = First(p => p.At >= at);
+        return place < places.Count ? places[place].Word : places.Count == 0 ? 0 : places[^1].Word + 1;
+    }
+
+    /// <summary>Where that word stands in the text, or the first behind it.</summary>
+    public int At(int word) => First(p => p.Word >= word) is var place && place < places.Count ? places[place].At : places.Count == 0 ? 0 : places[^1].At;
+
+    private int First(Func<(int At, int Word), bool> behind)
+    {
         var (low, high) = (0, places.Count);
         while (low < high)
         {
             var middle = (low + high) / 2;
-            if (places[middle].At < at) low = middle + 1;
-            else high = middle;
+            if (behind(places[middle])) high = middle;
+            else low = middle + 1;
         }
 
-        return low < places.Count ? places[low].Word : places.Count == 0 ? 0 : places[^1].Word + 1;
+        return low;
     }
-
-    /// <summary>Where that word stands in the text.</summary>
-    public int At(int word) => places.Count == 0 ? 0 : places[Math.Clamp(word - places[0].Word, 0, places.Count - 1)].At;
 }

@@ -10,7 +10,15 @@ internal sealed class Talk
 
     private static readonly SearchValues<char> Marks = SearchValues.Create("<>[]{}&");
 
+    private static readonly HashSet<string> Asking =
+    [
+        "do", "does", "did", "can", "could", "is", "are", "was", "were", "how", "what", "which", "why", "should", "shall", "would", "will", "who", "whose", "where", "when", "have", "has", "am", "whats", "hows", "wheres", "whos", "isnt", "arent", "dont", "doesnt", "cant", "wasnt", "didnt", "any",
+    ];
+
+    private static readonly HashSet<string> Openers = ["and", "so", "but", "or", "ok", "okay", "well", "now", "right", "hey", "um", "uh", "oh", "wait", "then", "sorry"];
+
     private readonly IReadOnlyList<SourceLine> lines;
+    private readonly bool[] asked;
 
     public Talk(IReadOnlyList<SourceLine> lines, IReadOnlyList<Word> words)
     {
@@ -25,6 +33,7 @@ internal sealed class Talk
         }
 
         HasCapitals = capitals * 150 >= words.Count && capitals > 0;
+        asked = Questions();
     }
 
     private Talk(Talk whole, int words)
@@ -33,6 +42,7 @@ internal sealed class Talk
         Words = whole.Words.Take(words).ToList();
         Reads = whole.Reads;
         HasCapitals = whole.HasCapitals;
+        asked = whole.asked;
     }
 
     public IReadOnlyList<Word> Words { get; }
@@ -50,6 +60,9 @@ internal sealed class Talk
 
     /// <summary>The pause before that word; a full stop outside the talk.</summary>
     public Pause Before(int at) => at > 0 && at < Words.Count ? Words[at].Before : Pause.Stop;
+
+    /// <summary>Whether that word belongs to a question: what is asked is not told.</summary>
+    public bool IsAsked(int at) => at >= 0 && at < asked.Length && asked[at];
 
     /// <summary>Its first words; what they are read as is kept with the whole.</summary>
     public Talk First(int words) => new(this, words);
@@ -100,6 +113,22 @@ internal sealed class Talk
         var end = at + 1;
         while (end < Count && end - at < most && Before(end) != Pause.Stop) end++;
         return Math.Min(end, Count);
+    }
+
+    // A sentence with a question mark that begins as a question does, or is hardly a sentence: `Shaken?`
+    private bool[] Questions()
+    {
+        var found = new bool[Count];
+        for (var (start, i) = (0, 1); i < Count; i++)
+        {
+            if (Before(i) != Pause.Stop) continue;
+            var first = start;
+            while (first < i && Openers.Contains(this[first])) first++;
+            if (Words[i].AfterQuestion && (Asking.Contains(this[first]) || i - first <= 2)) Array.Fill(found, true, start, i - start);
+            start = i;
+        }
+
+        return found;
     }
 
     public Problem Problem(int at, string what, string @try) =>

@@ -8,12 +8,12 @@ internal sealed partial class Telling
     private (int From, int At, Unit? Unit) nextPoured = (0, -1, null); // the last answer to where the next poured unit is
 
     private bool Tops(Slot slot) => lexicon.Kinds.Find(slot.Phrase).Kind is { } kind
-        && (kind.Is("top") || kind.Is("carbonated") || kind.IsA("mixer") || kind.IsA("wine") || kind.IsA("beer") || kind.IsA("cider") || kind.IsA("fruit-juice") || kind.IsA("citrus-juice") || kind.IsA("dairy"));
+        && (kind.Is("top") || kind.Is("carbonated") || kind.IsA("mixer") || kind.IsA("water") || kind.IsA("wine") || kind.IsA("beer") || kind.IsA("cider") || kind.IsA("fruit-juice") || kind.IsA("citrus-juice") || kind.IsA("dairy"));
 
     // `one basil leaf on top`, `garnish with two cherries`
     private bool IsGarnish(SaidAmount amount, Slot slot)
     {
-        var before = Ways.Garnishing.LastIn(talk, talk.SentenceStart(amount.Start, 6), amount.Start) >= 0;
+        var before = IsGarnishing(amount.Start);
         var after = Ways.OnTop.FirstIn(talk, slot.End, Math.Min(talk.SentenceEnd(slot.End - 1, 8), slot.End + 7)) is >= 0 and var top && Next(slot.End, top);
         return before || after || lexicon.Kinds.Find(slot.Phrase).Kind is { } kind && kind.IsA("citrus-peel");
 
@@ -27,6 +27,8 @@ internal sealed partial class Telling
             return true;
         }
     }
+
+    private bool IsGarnishing(int at) => Ways.Garnishing.LastIn(talk, talk.SentenceStart(at, 6), at) >= 0;
 
     // Whether a number without a unit, or only with `a`, can mean the ingredient behind it.
     private bool Fits(SaidAmount amount, Slot right)
@@ -63,7 +65,7 @@ internal sealed partial class Telling
             {
                 if (pause == Pause.Stop && slot.Start - talk.SentenceStart(slot.Start, 8) > 5) return null;
                 if (amount.Unit is null && pause == Pause.None && start - at == 0 && !amount.IsShare) return null;
-                return IsSupposed(slot.Start) ? null : (slot, start - at);
+                return IsSupposed(slot.Start) || IsGarnishing(slot.Start) ? null : (slot, start - at);
             }
 
             if (pause == Pause.Stop && at < start) return null;
@@ -79,7 +81,7 @@ internal sealed partial class Telling
         if (amount.Unit is null && Carry(amount, null) is null) return null;
         for (var at = amount.Start; at > free && amount.Start - at <= 26; at--)
         {
-            if (slots.Before(at, false) is { } slot && slot.Start >= free) return IsSupposed(slot.Start) ? null : slot;
+            if (slots.Before(at, false) is { } slot && slot.Start >= free) return IsSupposed(slot.Start) || IsGarnishing(slot.Start) ? null : slot;
         }
 
         return null;
@@ -89,9 +91,10 @@ internal sealed partial class Telling
     private bool EndsThere(int end) =>
         talk.Before(end) != Pause.None || Ways.Stops.Contains(talk[end]) && talk[end] is not ("of" or "each") || SaidNumber.One(talk, end) is not null || talk[end] is "of" && talk[end + 1] is "that" or "it" or "this" && !Ways.Heads.Contains(talk[end + 2]);
 
-    private bool Prefers((Slot Slot, int Gap) left, Slot right)
+    private bool Prefers(SaidAmount amount, (Slot Slot, int Gap) left, Slot right)
     {
         if (right.Of || left.Gap > 2) return false;
+        if (amount.Unit == Units.Part && Last is not { Behind: true }) return false; // `for the honey syrup I do three parts honey`
         var (l, r) = (lexicon.Kinds.Find(left.Slot.Phrase).Kind, lexicon.Kinds.Find(right.Phrase).Kind);
         return l is null || r is null || !(l.IsA(r) || r.IsA(l));
     }

@@ -84,6 +84,11 @@ internal sealed partial class Telling
             return;
         }
 
+        for (var i = last.End; i < amount.Start; i++)
+        {
+            if (SaidNumber.One(talk, i) is { } other && talk[other.End] is "seconds" or "second" or "minutes" or "minute") return; // `ten seconds, and I mean ten`
+        }
+
         if (!CueBefore(amount.RoughStart(talk)) || !EndsThere(amount.End) && amount.Unit is null) return;
         if (AmountAt(amount.End) is { Unit: not null } again && slots.After(again.End, false) is { Back: false }) return; // said again, with what it is of
         if (Ways.IfLiked.FirstIn(talk, amount.End, amount.End + 3) >= 0 || talk[amount.Start - 1] == "or") return;

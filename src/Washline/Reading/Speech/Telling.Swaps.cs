@@ -93,7 +93,7 @@ internal sealed partial class Telling
     {
         if (used.TakenBack || used.Start - called.Tail > Swapped || called.Kind == used.Kind) return;
         var use = Ways.Using.LastIn(talk, Math.Max(called.Tail, used.Start - 8), used.Head);
-        if (use < 0 || talk[use] is "with" or "for" or "gets") return;
+        if (use < 0 || talk[use] is "with" or "for" or "gets" || !Governs(use, used.Start)) return;
         var lacking = Ways.Lacking.FirstIn(talk, called.Tail, use + 1);
         var calls = Ways.CalledFor.LastIn(talk, Math.Max(0, called.Start - 8), called.Head) >= 0 && (Ways.Swapping.FirstIn(talk, called.Tail, used.End + 6) >= 0 || called.Amount.Low == used.Amount.Low && talk[use] is "im" or "i" or "ill" or "ive");
         var points = lacking >= 0 && Pointing.Contains(talk[lacking + Ways.Lacking.At(talk, lacking)]);
@@ -101,6 +101,17 @@ internal sealed partial class Telling
         called.Used = talk.Said(used.Slot.Start, used.Slot.End);
         used.TakenBack = true;
         talk.Take(use, used.End, ReadAs.Note);
+    }
+
+    // `… is what I'm using today. Now an ounce of lime`: a new sentence, or a word for what comes next, ends what is used.
+    private bool Governs(int use, int start)
+    {
+        for (var i = use + 1; i <= start; i++)
+        {
+            if (talk.Before(i) == Pause.Stop || Resets.Contains(talk[i])) return false;
+        }
+
+        return true;
     }
 
     // The spec keeps what it calls for; what the speaker uses becomes a note.

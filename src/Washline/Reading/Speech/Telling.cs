@@ -73,14 +73,15 @@ internal sealed partial class Telling(Talk talk, Lexicon lexicon)
     // Takes an amount with the ingredient beside it; gives the word to go on from.
     private int Take(SaidAmount amount)
     {
-        if (IsSupposed(amount.Start)) return amount.End;
+        if (talk.IsAsked(amount.Start) || IsSupposed(amount.Start)) return amount.End;
         if (amount.Unit?.Kind == UnitKind.TopUp) return TopUp(amount);
         if (TakenBackAtOnce(amount)) return amount.End;
+        if (Shared(amount) is { } end) return end;
         var right = slots.After(amount.End, open: amount.Unit is not null && !amount.Bare);
         if (right is not null && !Fits(amount, right)) right = null;
         if (amount.Unit is null && right is { Back: false } && IsGarnish(amount, right)) return amount.End;
         var left = right is { Of: true, Back: false } ? null : Left(amount, right);
-        if (left is not null && right is { Back: false } && !Prefers(left.Value, right)) left = null;
+        if (left is not null && right is { Back: false } && !Prefers(amount, left.Value, right)) left = null;
         if (left is { } before)
         {
             return Told(amount, before.Slot, behind: true) ?? amount.End;
@@ -144,12 +145,10 @@ internal sealed partial class Telling(Talk talk, Lexicon lexicon)
         return Math.Max(free, next.End);
     }
 
-    // What may follow an ingredient: more of them with the same amount, another name for it, or that it was a joke.
+    // What may follow an ingredient: another name for it, or that it was a joke.
     private void After(Told next)
     {
-        var many = told.Count;
-        if (next.Amount.Each || talk[next.Slot.Start - 1] == "each" || talk[next.Amount.End] == "each") Others(next);
-        if (next.Amount.Each && next.Amount.Unit == Units.Part && told.Count == many) next.TakenBack = true; // `an equal parts drink`
+        if (next.Amount.Each && next.Amount.Unit == Units.Part) next.TakenBack = true; // `an equal parts drink`
         var at = next.End;
         if (Ways.Retracting.FirstIn(talk, at, Math.Min(at + 12, talk.SentenceEnd(at, 12))) is >= 0) next.TakenBack = true;
         Renamed(next);
@@ -163,22 +162,6 @@ internal sealed partial class Telling(Talk talk, Lexicon lexicon)
         }
 
         if (Ways.IfLiked.At(talk, free) > 0 && talk[free + 2] is "like" or "want" or "prefer" && talk[free + 3] is not "it") next.Line = next.Line with { Optional = true };
-    }
-
-    private void Others(Told first)
-    {
-        var at = first.End;
-        for (var more = 0; more < 8 && at < talk.Count; more++)
-        {
-            var from = at;
-            while (talk[at] is "and" or "then" or "plus" or "with" or "um" or "uh" || talk[at] == "the") at++;
-            if (talk.Before(from) == Pause.Stop || slots.At(at) is not { Known: true } slot || slot.Start - from > 4) break;
-            if (Written(first.Amount, slot) is not { Line: { } line }) break;
-            var next = new Told { Amount = first.Amount, Slot = slot, Line = line, Start = slot.Start, End = slot.End, Head = slot.Start, Tail = slot.End };
-            next.Stretches.Add((slot.Start, slot.End));
-            told.Add(next);
-            free = at = slot.End;
-        }
     }
 
     // The same as it would be written, for the one reader of ingredients.

@@ -16,6 +16,7 @@ internal sealed partial class Transcript
             return;
         }
 
+        if (c == '?') asked = true;
         if (c != ' ' && (spans.Count == 0 || spans[^1].Line != line)) spans.Add((line, at, at + 1, Mark));
         var spaced = (at == 0 || text[at - 1] == ' ') && (at + 1 >= text.Length || text[at + 1] == ' ');
         var now = c switch
@@ -23,7 +24,9 @@ internal sealed partial class Transcript
             '.' when at > 0 && Last(line) is { } last && Abbreviated.Contains(last) => Pause.None,
             '.' or '?' or '!' or '…' or ';' => Pause.Stop,
             ',' or ':' or '—' or '(' or ')' => Pause.Comma,
-            '–' or '-' when spaced => Pause.Comma,
+            '–' or '-' when text.AsSpan(0, at).IsWhiteSpace() && spaced => Pause.Stop, // somebody else speaks
+            '>' when text.AsSpan(at).StartsWith(">>", StringComparison.Ordinal) => Pause.Stop,
+            '–' or '-' when spaced || at > 0 && text[at - 1] == c => Pause.Comma,
             _ => Pause.None,
         };
         if (now > pause) pause = now;
@@ -41,11 +44,17 @@ internal sealed partial class Transcript
             return;
         }
 
+        if (sentences && char.IsUpper(said[0]) && (cue.Count > 0 ? cue[^1].Line : words.Count > 0 ? words[^1].Line : -1) != line) pause = Pause.Stop;
+
         // Words between two times are kept together, so that what the next cue repeats can be seen.
         cueSpans.Add(spans.Count);
         spans.Add((line, at, at + length, Mark));
-        cue.Add(new Word(plain, line, at, at + length, pause, char.IsUpper(said[0])) { Second = times is null || second > times.Value.From ? second : null });
-        pause = Pause.None;
+        cue.Add(new Word(plain, line, at, at + length, pause, char.IsUpper(said[0]) && !shouted)
+        {
+            Second = times is null || second > times.Value.From ? second : null,
+            AfterQuestion = asked && pause == Pause.Stop,
+        });
+        (pause, asked) = (Pause.None, false);
     }
 
     private static string Plain(ReadOnlySpan<char> said)

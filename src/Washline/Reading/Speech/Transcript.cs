@@ -15,12 +15,23 @@ internal sealed partial class Transcript
     private readonly List<Problem> problems = [];
     private readonly List<Word> cue = [];
     private readonly List<int> cueSpans = [];
+    private readonly HashSet<string> speakers;
+    private readonly bool shouted;
+    private readonly bool sentences; // every line is one, with or without its point
     private (double From, double To)? times;
     private double? second;
     private Pause pause = Pause.Stop;
     private int rolled;
+    private bool asked;
+    private string voice = "";
 
-    private Transcript(IReadOnlyList<SourceLine> lines) => this.lines = lines;
+    private Transcript(IReadOnlyList<SourceLine> lines)
+    {
+        this.lines = lines;
+        speakers = Speakers(lines);
+        shouted = Shouted(lines);
+        sentences = !shouted && AreSentences(lines);
+    }
 
     /// <summary>Whether it holds times.</summary>
     public bool Timed { get; private set; }
@@ -104,58 +115,6 @@ internal sealed partial class Transcript
 
     private void Marked(int line) => spans.Add((line, 0, lines[line].Raw.Length, Mark));
 
-    private void Cue(int line, string text)
-    {
-        Close();
-        Timed = true;
-        var found = Clock().Matches(text);
-        if (found.Count >= 2 && Seconds(found[0]) is { } from && Seconds(found[1]) is { } to)
-        {
-            times = (from, to < from ? from : to);
-            second = from;
-            return;
-        }
-
-        times = null;
-        if (problems.Count < MostProblems) problems.Add(lines[line].Problem(0, $"“{Short(text.Trim())}” gives no time from and to.", "Write it such as `00:00:12.000 --> 00:00:15.000`; the words keep the time before."));
-    }
-
-    // What a cue repeats of the words before it is folded: it was said once.
-    private void Close()
-    {
-        if (cue.Count > 0)
-        {
-            var repeated = Overlap();
-            for (var i = 0; i < cue.Count; i++)
-            {
-                if (i < repeated) continue;
-                var said = cue[i];
-                if (times is { } t && said.Second is null) said = said with { Second = t.From + (t.To - t.From) * i / cue.Count };
-                spans[cueSpans[i]] = spans[cueSpans[i]] with { Word = words.Count };
-                words.Add(said);
-            }
-
-            if (repeated > 1) rolled++;
-        }
-
-        cue.Clear();
-        cueSpans.Clear();
-        times = null;
-    }
-
-    private int Overlap()
-    {
-        var line = cue.FindIndex(w => w.Line != cue[0].Line);
-        for (var length = Math.Min(Math.Min(cue.Count, words.Count), LongestOverlap); length >= 1; length--)
-        {
-            var same = true;
-            for (var k = 0; same && k < length; k++) same = words[words.Count - length + k].Plain == cue[k].Plain;
-            if (same) return length > 1 || rolled > 2 || length == line ? length : 0;
-        }
-
-        return 0;
-    }
-
     private void Said(int line, string text)
     {
         for (var at = 0; at < text.Length;)
@@ -164,8 +123,15 @@ internal sealed partial class Transcript
             if (c is '<' or '{' && Tag(text, at) is > 0 and var tag)
             {
                 if (Clock().Match(text, at, tag) is { Success: true } inline && Seconds(inline) is { } now) second = now;
+                Turn(text.AsSpan(at, tag));
                 spans.Add((line, at, at + tag, Mark));
                 at += tag;
+            }
+            else if (char.IsUpper(c) && Label(text, at) is > 0 and var label)
+            {
+                pause = Pause.Stop;
+                spans.Add((line, at, at + label, Mark));
+                at += label;
             }
             else if (Stamp().Match(text, at) is { Success: true } stamp && (c is '[' or '(' || text.AsSpan(0, at).IsWhiteSpace()) && Seconds(Clock().Match(stamp.Value)) is { } stamped)
             {

@@ -65,12 +65,15 @@ internal static class Ways
 
     /// <summary>What the speaker uses.</summary>
     public static readonly Phrases Using = new(
-        "im using|i am using|i use|ill use|i will use|ill be using|im gonna use|im going to use|were using|we use|well use|were gonna use|were going to use|using|i used|we used|ive used|im going with|im gonna go with|im going to go with|going with|i go with|im going for|i went with|we went with|ive got|i have|ive only got|i only have|i only had|ive just got|i just have|weve got|we have|we only have|all i have is|all ive got is|all i had was|" +
+        "im using|i am using|i use|ill use|i will use|ill be using|im gonna use|im going to use|were using|we use|well use|were gonna use|were going to use|using|i used|we used|ive used|im going with|im gonna go with|im going to go with|going with|i go with|im going for|i went with|we went with|ive got|i have|ive only got|i only have|i only ever have|i always have|i only had|i pour|we pour|ill pour|ive just got|i just have|weve got|we have|we only have|all i have is|all ive got is|all i had was|" +
         "only got|only have|whats in the house is|theres only|i do have|ive got here is|im putting|im putting in|im pouring|im adding|im subbing|im subbing in|subbing in|sub in|subbed in|im substituting|substituting|im reaching for|im taking|reached for|i put|i put in|putting in|mine is|mines|mine has|with|for|it will be|itll be|its going to be|goes in is|in goes|gets|be using|be going with|make do with|making do with|settle for|settling for|im doing|todays is|youre getting|youll get|so its|today its");
 
     /// <summary>Said with them, it is a swap and no second ingredient.</summary>
     public static readonly Phrases Swapping = new(
         "but|only|instead|out of|dont have|do not have|havent got|didnt have|couldnt find|couldnt get|cant get|cant find|swap|swapping|swapped|sub|subbing|subbed|substituting|replacing|replaced|replace|ive no|have no|theres no|no more|make do|making do|in place of|rather than|in lieu of|standing in|stands in|filling in|settle for|however|whereas|mine|though|im out|were out|run out|ran out|switching|trading|traded|all i have|all ive got");
+
+    /// <summary>Days, which a capital makes no name.</summary>
+    public static readonly HashSet<string> Days = ["monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday", "today", "todays", "tonight", "tonights", "yesterday", "tomorrow"];
 
     /// <summary>Measures of the market, not of the bar.</summary>
     public static readonly HashSet<string> Bulk =

@@ -9,6 +9,9 @@ namespace Washline.Reading.Speech;
 /// <param name="Capital">Whether it starts with a capital letter.</param>
 internal readonly record struct Word(string Plain, int Line, int Start, int End, Pause Before, bool Capital)
 {
+    /// <summary>Whether the sentence before it ends in a question mark.</summary>
+    public bool AfterQuestion { get; init; }
+
     /// <summary>Seconds from the start; nothing where the text has no times.</summary>
     public double? Second { get; init; }
 }
