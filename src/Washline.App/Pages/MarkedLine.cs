@@ -11,7 +11,13 @@ public sealed record MarkedLine(int Number, IReadOnlyList<MarkedPiece> Pieces, I
     /// <summary>What the line was read as, in a word or two.</summary>
     public string As => string.Join(" · ", Pieces.Select(p => Word(p.ReadAs)).Where(w => w.Length > 0).Distinct());
 
-    /// <summary>The text, line by line.</summary>
+    /// <summary>Seconds from the start at which it is said; nothing where the text has no times.</summary>
+    public double? Seconds { get; init; }
+
+    /// <summary>Whether marks of the form were left out, so that columns are those of the text and not of what is shown.</summary>
+    public bool Folded { get; init; }
+
+    /// <summary>The text, line by line; a talk with times as one transcript, without its marks and what its cues repeat.</summary>
     /// <param name="text">As given.</param>
     /// <param name="draft">What it was read as.</param>
     public static IReadOnlyList<MarkedLine> Of(string text, Draft draft)
@@ -22,7 +28,52 @@ public sealed record MarkedLine(int Number, IReadOnlyList<MarkedPiece> Pieces, I
         var origins = draft.Origins.SelectMany((o, s) => o.Select((origin, l) => (Origin: origin, Spec: s, Line: l)))
             .OrderBy(o => o.Origin.Line).ThenBy(o => o.Origin.Column).ToList();
         var begun = new HashSet<(int, int)>();
-        return [.. lines.Select((line, i) => new MarkedLine(i + 1, [.. Marked(line, i + 1, account[i + 1], origins, begun)], [.. problems[i + 1]]))];
+        var marked = lines.Select((line, i) => new MarkedLine(i + 1, [.. Marked(line, i + 1, account[i + 1], origins, begun)], [.. problems[i + 1]])
+        {
+            Seconds = account[i + 1].Select(a => a.Seconds).FirstOrDefault(s => s is not null),
+        });
+        return draft.Form == TextForm.Captions ? Transcript([.. marked]) : [.. marked];
+    }
+
+    // One line a cue: a cue ends at a line of marks, at a blank one and at a time.
+    private static List<MarkedLine> Transcript(IReadOnlyList<MarkedLine> lines)
+    {
+        var cues = new List<MarkedLine>();
+        var open = false;
+        foreach (var line in lines)
+        {
+            var said = Folds(line.Pieces);
+            open &= said.Count > 0 && !(line.Pieces[0] is { ReadAs: ReadAs.Marks, Text: ['[' or '(' or (>= '0' and <= '9'), ..] });
+            if (said.Count == 0 && line.Problems.Count == 0) continue;
+            if (open && line.Problems.Count == 0) cues[^1] = cues[^1] with { Pieces = Folds([.. cues[^1].Pieces, new MarkedPiece(" ", null), .. said]) };
+            else cues.Add(line with { Pieces = said, Folded = true });
+            open = said.Count > 0 && line.Problems.Count == 0;
+        }
+
+        return cues;
+    }
+
+    // Without marks; words that were read alike stand together.
+    private static List<MarkedPiece> Folds(IReadOnlyList<MarkedPiece> pieces)
+    {
+        var said = new List<MarkedPiece>();
+        var blank = false;
+        foreach (var piece in pieces)
+        {
+            if (piece.ReadAs is null or ReadAs.Marks)
+            {
+                blank |= piece.ReadAs is null;
+                continue;
+            }
+
+            var between = blank && said.Count > 0 ? " " : "";
+            if (said.Count > 0 && said[^1] is var last && last.ReadAs == piece.ReadAs && last.Spec == piece.Spec && last.Line == piece.Line) said[^1] = last with { Text = last.Text + between + piece.Text, First = last.First || piece.First };
+            else if (between.Length > 0) said.AddRange([new MarkedPiece(between, null), piece]);
+            else said.Add(piece);
+            blank = false;
+        }
+
+        return said;
     }
 
     private static IEnumerable<MarkedPiece> Marked(string line, int number, IEnumerable<Accounted> account, List<(Origin Origin, int Spec, int Line)> origins, HashSet<(int, int)> begun)

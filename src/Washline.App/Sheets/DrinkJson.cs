@@ -78,10 +78,10 @@ public static class DrinkJson
     /// <summary>The answer of <c>read</c>.</summary>
     public static string Of(Draft draft) => Text(new JsonObject
     {
-        ["specs"] = Array(draft.Specs.Select(spec => new JsonObject
+        ["specs"] = Array(draft.Specs.Select((spec, s) => new JsonObject
         {
             ["title"] = spec.Title,
-            ["lines"] = Array(spec.Lines.Select(line => new JsonObject
+            ["lines"] = Array(spec.Lines.Select((line, l) => new JsonObject
             {
                 ["written"] = line.Amount.Written,
                 ["amount"] = line.Amount.Unit.Kind == UnitKind.Unsaid ? null : Round(line.Amount.Middle),
@@ -92,9 +92,11 @@ public static class DrinkJson
                 ["strengthPercent"] = line.Strength?.Percent,
                 ["note"] = line.Note,
                 ["optional"] = line.Optional,
+                ["from"] = s < draft.Origins.Count && l < draft.Origins[s].Count ? From(draft.Origins[s][l]) : null,
             })),
             ["method"] = spec.Method.Written,
             ["technique"] = JsonNamingPolicy.CamelCase.ConvertName(spec.Method.Technique.ToString()),
+            ["seconds"] = spec.Method.Seconds,
             ["ice"] = JsonNamingPolicy.CamelCase.ConvertName(spec.Ice.ToString()),
             ["glass"] = spec.Glass,
             ["garnish"] = Array(spec.Garnish.Select(g => JsonValue.Create(g))),
@@ -105,10 +107,21 @@ public static class DrinkJson
                 ["known"] = spec.Credit.Known,
                 ["passOn"] = JsonNamingPolicy.CamelCase.ConvertName(spec.Credit.PassOn.ToString()),
             },
+            ["made"] = Array(spec.OwnRecipes.Select(r => new JsonObject { ["name"] = r.Name, ["written"] = r.Written })),
             ["notes"] = Array(spec.Notes.Select(n => JsonValue.Create(n))),
         })),
         ["problems"] = Problems(draft.Problems),
     });
+
+    private static JsonObject From(Origin origin) => new()
+    {
+        ["line"] = origin.Line,
+        ["column"] = origin.Column,
+        ["words"] = origin.Words,
+        ["seconds"] = origin.Seconds is { } seconds ? Round(seconds) : null,
+        ["confidence"] = origin.Confidence,
+        ["mended"] = Array(origin.Mended.Select(m => new JsonObject { ["heard"] = m.Heard, ["as"] = m.As })),
+    };
 
     private static JsonObject Of(Offer offer, string country) => new()
     {

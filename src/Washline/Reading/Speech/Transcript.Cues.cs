@@ -29,7 +29,7 @@ internal sealed partial class Transcript
             {
                 if (i < repeated) continue;
                 var said = cue[i];
-                if (times is { } t && said.Second is null) said = said with { Second = t.From + (t.To - t.From) * i / cue.Count };
+                if (times is { } t && said.Second is null) said = said with { Second = t.From + (t.To - t.From) * (i - repeated) / (cue.Count - repeated) };
                 spans[cueSpans[i]] = spans[cueSpans[i]] with { Word = words.Count };
                 words.Add(said);
             }

@@ -60,7 +60,7 @@ internal sealed partial class Transcript
             if (i == 0 || spans[i - 1].Line != line) start = 0;
             var end = next < spans.Count && spans[next].Line == line ? spans[next].Start : lines[line].Raw.Length;
             var text = lines[line].Raw[start..end];
-            account.Add(new Accounted(line + 1, text.Trim(), readAs, start + text.Length - text.TrimStart().Length + 1));
+            account.Add(new Accounted(line + 1, text.Trim(), readAs, start + text.Length - text.TrimStart().Length + 1) { Seconds = word >= 0 ? words[word].Second : null });
             i = next;
         }
 
