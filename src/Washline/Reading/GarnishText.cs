@@ -35,7 +35,7 @@ internal static partial class GarnishText
 
     private static bool TalksOfNothingElse(string what) => what.Length <= 80 && !MethodText.Starts(what) && !MethodText.Holds(what);
 
-    private const string Laying = @"(?:twists?|peels?|zests?|wheels?|wedges?|slices?|sprigs?|leaf|leaves|cherry|cherries|olives?|onions?|coin|ribbon|fan|spear|frond|stick|beans?|flower|feather|swath|half[\s-]wheel|nutmeg|rim|crown|bouquet|umbrella|pepper|cinnamon|anise|celery|rose|petals?)";
+    private const string Laying = "(?:" + ServingWords.Cuts + @"|sprigs?|leaf|leaves|cherry|cherries|olives?|onions?|stick|beans?|flower|feather|nutmeg|rim|crown|bouquet|umbrella|pepper|cinnamon|anise|celery|rose|petals?)";
 
     [GeneratedRegex(@"^\s*garnish(?:ed|es)?\s+(?:it\s+|each\s+|the\s+\w+\s+)?(?:with|of)\s+(.+)$", RegexOptions.IgnoreCase)]
     private static partial Regex Leading();

@@ -29,7 +29,8 @@ internal static partial class GlassText
     /// <summary>Whether such a glass usually holds ice.</summary>
     public static bool IsIced(string glass) => Iced().IsMatch(glass);
 
-    private const string Names = @"(?:nick\s+(?:and|&|n|'n'|’n’)\s+nora(?:\s+glass)?|(?:double\s+|dbl\s+)?old[\s-]fashioned\s+glass|old[\s-]fashioned(?=\s*(?:[.,;]|$|over|with|filled))|double\s+old[\s-]fashioned|double\s+rocks(?:\s+glass)?|rocks\s+glass|rocks\s+tumbler|lowball(?:\s+glass)?|whisk(?:e)?y\s+(?:glass|tumbler)|highball(?:\s+glass)?|collins(?:\s+glass)?|long\s*drink\s+glass|tumbler|coupe(?:tte)?(?:\s+glass)?|saucer|cocktail\s+glass|martini\s+glass|(?:champagne\s+)?flute|white\s+wine\s+glass|red\s+wine\s+glass|wine\s*glass|copa(?:\s+glass)?|balloon\s+glass|julep\s+(?:cup|tin)|copper\s+(?:mug|cup)|tiki\s+mug|heatproof\s+(?:glass|mug)|toddy\s+(?:glass|mug)|irish\s+coffee\s+glass|mug|hurricane(?:\s+glass)?|sling\s+glass|pilsner(?:\s+glass)?|pint\s+glass|goblet|snifter|shot\s+glass|sour\s+glass|fizz\s+glass|cordial\s+glass|sherry\s+glass|tall\s+glass|delmonico(?:\s+glass)?|punch\s+(?:cup|glass)|tea\s*cup)";
+    // `old fashioned` is a drink as well: it is a glass where nothing but how it is filled follows.
+    private const string Names = "(?:" + ServingWords.Glasses + @"|old[\s-]fashioned(?=\s*(?:[.,;]|$|over|with|filled)))";
 
     [GeneratedRegex(@"\b" + Names + @"(?:e?s)?(?!\p{L})", RegexOptions.IgnoreCase)]
     private static partial Regex Named();

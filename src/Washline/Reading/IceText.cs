@@ -54,10 +54,10 @@ internal static partial class IceText
     [GeneratedRegex(@"^(?:(?:some|more|fresh|crushed|pebbled?|nugget|cracked|shaved|cubed|large|big)\s+)*ice(?:\s+cubes?)?[.!]?$", RegexOptions.IgnoreCase)]
     private static partial Regex OnlyIce();
 
-    [GeneratedRegex(@"\b(?:crushed|pebbled?|nugget|cracked|shaved|snow)\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(ServingWords.CrushedIce, RegexOptions.IgnoreCase)]
     private static partial Regex Crushed();
 
-    [GeneratedRegex(@"\b(?:(?:large|big|one|single|king|clear)\s+(?:\w+\s+)?(?:cube|rock|block|ice)|block|sphere|ball)\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(ServingWords.LargeIce, RegexOptions.IgnoreCase)]
     private static partial Regex Large();
 
     [GeneratedRegex(@"^\s*[-–—]\s*$|\b(?:none|no|without|up|neat)\b", RegexOptions.IgnoreCase)]

@@ -23,7 +23,8 @@ internal static partial class SaidGarnish
             var asked = Asked().IsMatch(before);
             var sentence = before[(before.LastIndexOf('.') + 1)..];
             if (taken(text.Word(named.Index)) || taken(text.Word(named.Index + named.Length) - 1) || Not().IsMatch(sentence)) continue;
-            if (!asked && !OnTop().IsMatch(Clipped(after)) && !Said().IsMatch(after) && !Placed().IsMatch(sentence)) continue;
+            var alone = sentence.Trim(' ', ',').Length == 0 && AloneAfter().IsMatch(after);
+            if (!asked && !alone && !OnTop().IsMatch(Clipped(after)) && !Said().IsMatch(after) && !Placed().IsMatch(sentence)) continue;
             Add(named.Index, named.Index + named.Length);
         }
 
@@ -50,6 +51,10 @@ internal static partial class SaidGarnish
         }
     }
 
+    // `Lemon twist.`, `Mint sprig, straw, done.`
+    [GeneratedRegex(@"^(?: [.,] |$)")]
+    private static partial Regex AloneAfter();
+
     // What still belongs to the thing named: to the end of the sentence, or to what is done then.
     private static string Clipped(string after)
     {
@@ -64,7 +69,7 @@ internal static partial class SaidGarnish
     private const string Fruit = "lemon|lime|orange|grapefruit|citrus|blood orange|pineapple|apple|pear|cucumber|strawberry|ginger|peach|banana|melon|clementine|mandarin|yuzu|kumquat|celery|fig|plum";
     private const string Herbs = "mint|rosemary|thyme|basil|sage|dill|lavender|coriander|cilantro|tarragon|bay|verbena|shiso|parsley|oregano";
 
-    [GeneratedRegex(@"\b(?:(?:dehydrated |dried |thin |long |wide |fresh |candied |charred |burnt )?(?:" + Fruit + @") (?:twists?|peels?|wheels?|wedges?|slices?|zest|half moons?|coins?|ribbons?|swath|crescents?|leaf|leaves|fronds?|chunks?|fans?|spiral|rind|skin|discs?|segments?)|(?:slices?|wheels?|wedges?|twists?|peels?|strips?|ribbons?|coins?|curls?|swaths?|pieces?|bits?|zest|spirals?|half moons?) of (?:\w+ )?(?:" + Fruit + @")(?: peel| zest)?|(?:\w+ )?(?:brandied|maraschino|cocktail|candied|preserved|boozy|dark|good|sour|black)? ?cherr(?:y|ies)|(?:sprigs?|bunch(?:es)?|bouquets?|handfuls?|leaf|leaves|tops?|plumes?|tuft) of (?:fresh )?(?:" + Herbs + @")|(?:" + Herbs + @") (?:sprigs?|leaf|leaves|bunch|bouquet|tips?|tops?|plume)|(?:(?:fresh(?:ly)? |a little |a bit of |some )*grated |gratings? of |dusting of |grate (?:of |a bit of |some |a little |a touch of )*(?:fresh )?|pinch of |sprinkle of |dust of )?(?:nutmeg|cinnamon|cocoa|chocolate|tonka)(?: sticks?| powder| shavings?)?|star anise|(?:green |three |two |cocktail |cured )*olives?|cocktail onions?|(?:three |some |a few )?coffee beans?|(?:piece of )?candied ginger|(?:edible )?(?:flowers?|violas?|violets?|petals?|rosebuds?|orchids?|nasturtiums?|blossoms?)|salt(?:ed)? rim|sugar(?:ed)? rim|salt on the rim|half a salt rim|celery stick|stick of celery|raspberr(?:y|ies)|strawberr(?:y|ies)|blackberr(?:y|ies)|pickled \w+)\b")]
+    [GeneratedRegex(@"\b(?:(?:dehydrated |dried |thin |long |wide |fresh |candied |charred |burnt )?(?:" + Fruit + @") (?:" + ServingWords.Cuts + @"|half moons?|crescents?|leaf|leaves|chunks?|spiral|rind|skin|discs?|segments?)|(?:" + ServingWords.Cuts + @"|strips?|curls?|pieces?|bits?|spirals?|half moons?) of (?:\w+ )?(?:" + Fruit + @")(?: peel| zest)?|(?:\w+ )?(?:brandied|maraschino|cocktail|candied|preserved|boozy|dark|good|sour|black)? ?cherr(?:y|ies)|(?:sprigs?|bunch(?:es)?|bouquets?|handfuls?|leaf|leaves|tops?|plumes?|tuft) of (?:fresh )?(?:" + Herbs + @")|(?:" + Herbs + @") (?:sprigs?|leaf|leaves|bunch|bouquet|tips?|tops?|plume)|(?:(?:fresh(?:ly)? |a little |a bit of |some )*grated |gratings? of |dusting of |grate (?:of |a bit of |some |a little |a touch of )*(?:fresh )?|pinch of |sprinkle of |dust of )?(?:nutmeg|cinnamon|cocoa|chocolate|tonka)(?: sticks?| powder| shavings?)?|star anise|(?:green |three |two |cocktail |cured )*olives?|cocktail onions?|(?:three |some |a few )?coffee beans?|(?:piece of )?candied ginger|(?:edible )?(?:flowers?|violas?|violets?|petals?|rosebuds?|orchids?|nasturtiums?|blossoms?)|salt(?:ed)? rim|sugar(?:ed)? rim|salt on the rim|half a salt rim|celery stick|stick of celery|raspberr(?:y|ies)|strawberr(?:y|ies)|blackberr(?:y|ies)|pickled \w+)\b")]
     private static partial Regex Things();
 
     [GeneratedRegex(@"\bgarnish\w*\b[^.]{0,100}$|\bgarnish\w* (?:with |is |of |its |thats )?[.,]? [^.]{0,60}$")]
@@ -76,7 +81,7 @@ internal static partial class SaidGarnish
     [GeneratedRegex(@" (?:on top|over the top|over it|over that|over the glass|over the drink|over the foam|across the|on the rim|on the side|on the edge|on the foam|to garnish|for (?:the |a |your |our |my )?(?:garnish|decoration|looks|show)|to finish|as (?:the |a |your )?(?:garnish|decoration)|down the side|floated|and drop|and tuck|and express|and squeeze that over|in the bottom|at the bottom|goes on|on a pick|on a stick|on a skewer|thats (?:the|your|our|my) garnish)\b")]
     private static partial Regex OnTop();
 
-    [GeneratedRegex(@"\b(?:express|expressed|twist|squeeze|tuck|tucked|float|perch|hang|lay|spear|stick|drop|finish(?:ed)? (?:it |that |off )*(?:off )?with|finish is|decorate(?: it)? with|decorated with|top(?:ped)?(?: it| that)?(?: off)? with|crown(?: it)? with|grate|grated|zest|slap|pop|place|put|dust|sprinkle|lay)(?: (?!glass|shaker|tin)\w+){0,4} $")]
+    [GeneratedRegex(@"\b(?:express|expressed|twist|squeeze|tuck|tucked|float|perch|hang|lay|spear|stick|drop|finish(?:ed)? (?:it |that |off )*(?:off )?with|finish is|decorate(?: it)? with|decorated with|top(?:ped)?(?: it| that)?(?: off)? with|crown(?: it)? with|grate|grated|zest|slap|pop|place|put|dust|sprinkle|lay)(?: (?!glass|shaker|tin)\w+){0,4} $|\b(?:serve\w*|strain\w*|pour\w*|coupe|glass|highball|collins|rocks|up|ice)\b[^.]{0,30}\bwith(?: an?| the| some| one)?(?: \w+)? $")]
     private static partial Regex Placed();
 
     [GeneratedRegex(@"\b(?:no|not|without|never|dont|some people|some folks|skip|nothing|muddle|muddled|instead of|if you (?:dont|do not) have|used to|last time|neither|nor)(?: (?!we|just|instead|but|only|you|and|then|then|do|its)\w+){0,4} ?$|\bmuddle\b[^.]{0,40}$")]

@@ -11,7 +11,7 @@ internal static partial class SaidGlass
         foreach (Match found in Named().Matches(text.Text))
         {
             var before = text.Text[Math.Max(0, found.Index - 60)..found.Index];
-            var glass = Misheard().Replace(found.Value, "coupe").Replace("norah", "nora", StringComparison.Ordinal).Replace("nick nora", "nick and nora", StringComparison.Ordinal).Replace("high ball", "highball", StringComparison.Ordinal);
+            var glass = Misheard().Replace(Several().Replace(found.Value, ""), "coupe").Replace("norah", "nora", StringComparison.Ordinal).Replace("nick nora", "nick and nora", StringComparison.Ordinal).Replace("high ball", "highball", StringComparison.Ordinal);
             var weight = Never().IsMatch(before) ? 0 : Poured().IsMatch(before) ? 5 : Into().IsMatch(before) ? 4 : Wanted().IsMatch(before) ? 3 : 2;
             if (Vague().IsMatch(found.Value) && weight > 1) weight = 1;
             if (weight > 0 && (best is null || weight > best.Value.Weight)) best = (glass, text.Word(found.Index), text.Word(found.Index + found.Length), weight);
@@ -20,8 +20,11 @@ internal static partial class SaidGlass
         return best is { } b ? (b.Glass, b.From, b.To) : null;
     }
 
-    [GeneratedRegex(@"\b(?:nick (?:and )?norah?(?: glass)?|double old fashioned(?: glass)?|old fashioned glass|double rocks(?: glass)?|rocks glass|high ?ball(?: glass)?|low ?ball(?: glass)?|collins(?: glass)?|tumbler|coup(?:e|ette|é)s?(?: glass)?|(?:coop|coup|koop)(?: glass)?|cocktail glass|martini glass|champagne (?:flute|glass|coupe)|flutes?(?: glass)?|wine ?glass|copa(?: glass)?|balloon glass|julep (?:cup|tin)|copper (?:mug|cup)|(?:tiki |enamel |glass |coffee )?mug|hurricane(?: glass)?|sling glass|goblet|snifter|brandy glass|shot glass|sour glass|pint glass|mason jar|jam jar|tea ?cup|punch (?:cup|bowl|glass)|irish coffee glass|tall glass|short glass|water glass|juice glass|margarita glass|sherry glass|port glass|cordial glass|beer glass)\b")]
+    [GeneratedRegex(@"\b(?:" + ServingWords.Glasses + @"|(?:coop|coup|koop)(?: glass)?)(?:e?s)?\b")]
     private static partial Regex Named();
+
+    [GeneratedRegex(@"(?<=coupe|coop|coup|koop|tte|glass|flute|tumbler|ball|mug|cup)e?s$")]
+    private static partial Regex Several();
 
     [GeneratedRegex(@"\b(?:coop|coup|koop)\b")]
     private static partial Regex Misheard();

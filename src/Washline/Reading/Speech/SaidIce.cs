@@ -52,9 +52,9 @@ internal static partial class SaidIce
     [GeneratedRegex(@"^ ?[,.]? ?(?:and |then |now |we |you |ill |just |give it |and then |and you |and we |lid on ){0,3}(?:(?:a |an? hard |a good |hard |really |then ){0,2}(?:shake|stir|shaking|stirring|blend|lid|cap|seal)|until your|in the (?:shaker|tin|mixing))")]
     private static partial Regex MixingAfter();
 
-    [GeneratedRegex(@"\b(?:crushed|pebbled?|cracked|shaved|nugget|snow)\b")]
+    [GeneratedRegex(ServingWords.CrushedIce)]
     private static partial Regex Crushed();
 
-    [GeneratedRegex(@"\b(?:(?:large|big|one|single|king|clear|huge|giant|massive|nice big)\b(?: \w+){0,2} (?:cube|rock|block|ice)|block|spheres?|ball)\b")]
+    [GeneratedRegex(ServingWords.LargeIce)]
     private static partial Regex Large();
 }

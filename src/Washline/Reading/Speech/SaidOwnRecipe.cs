@@ -21,6 +21,7 @@ internal static partial class SaidOwnRecipe
         {
             if (!Belongs(told[i], poured)) continue;
             var group = new List<Told> { told[i] };
+            if (i > 0 && IsSweet(told[i - 1]) && told[i - 1].Line.Amount.Unit == told[i].Line.Amount.Unit && told[i].Start - told[i - 1].End <= Nearby && !Made.Contains(told[i - 1].Slot.Phrase.Split(' ')[^1])) group.Insert(0, told[i - 1]);
             while (i + 1 < told.Count && told[i + 1].Start - group[^1].End <= Nearby && (Belongs(told[i + 1], poured) || IsSweet(told[i + 1]))) group.Add(told[++i]);
             var water = group.Any(IsWater);
             var verb = Cooks().IsMatch(SpokenText.Of(talk, Math.Max(from, group[0].Start - Reach), Math.Min(to, group[^1].End + Nearby)).Text);

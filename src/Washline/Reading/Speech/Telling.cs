@@ -164,11 +164,16 @@ internal sealed partial class Telling(Talk talk, Lexicon lexicon)
         if (Ways.IfLiked.At(talk, free) > 0 && talk[free + 2] is "like" or "want" or "prefer" && talk[free + 3] is not "it") next.Line = next.Line with { Optional = true };
     }
 
+    // `fifty mils of reposado`: the last word of a name is often left out.
+    private string Completed(string phrase) =>
+        Ways.LeftOut.Select(head => $"{phrase} {head}").FirstOrDefault(name => lexicon.Kinds.Find(name) is { Kind: not null, Left: "" }) is { } whole && lexicon.Kinds.Find(phrase).Kind is null ? whole : phrase;
+
     // The same as it would be written, for the one reader of ingredients.
     private IngredientLine? Written(SaidAmount amount, Slot slot)
     {
         // `two dashes of orange`
         var phrase = amount.Unit == Units.Dash && lexicon.Kinds.Find(slot.Phrase + " bitters") is { Kind: not null, Left: "" } bitters && bitters.Kind.IsA("bitters") ? slot.Phrase + " bitters" : slot.Phrase;
+        if (!slot.Known) phrase = Completed(phrase);
         var number = amount.Low == amount.High ? Text.Number(amount.Low) : $"{Text.Number(amount.Low)}–{Text.Number(amount.High)}";
         var words = amount.Unit?.Kind switch
         {

@@ -104,6 +104,9 @@ internal static class Ways
         "leaves", "leaf", "sprigs", "sprig", "wedges", "wedge", "slices", "slice", "wheels", "cube", "cubes", "white", "whites", "yolk", "yolks", "peel", "peels", "twist", "twists", "zest", "pulp", "powder", "sugar", "brine", "dram", "chunks", "chunk", "beans",
     ];
 
+    /// <summary>Those among them that people leave out.</summary>
+    public static readonly string[] LeftOut = ["tequila", "rum", "whisky", "gin", "vermouth", "sherry", "brandy", "liqueur", "bitters"];
+
     /// <summary>Words that may stand between an ingredient and the amount that belongs to it.</summary>
     public static readonly HashSet<string> Links =
     [
