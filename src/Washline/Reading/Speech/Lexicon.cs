@@ -8,6 +8,7 @@ namespace Washline.Reading.Speech;
 internal sealed class Lexicon
 {
     private readonly Dictionary<string, string[][]> byFirst;
+    private readonly HashSet<string> vocabulary;
 
     private static readonly ConditionalWeakTable<Kinds, Lexicon> Made = [];
 
@@ -18,6 +19,7 @@ internal sealed class Lexicon
             .Concat(["aromatic", "demerara", "egg whites"]).Distinct().ToList();
         byFirst = names.Concat(names.Select(Words.Singular)).Distinct().Select(n => n.Split(' ')).GroupBy(n => n[0])
             .ToDictionary(g => g.Key, g => g.OrderByDescending(n => n.Length).ToArray());
+        vocabulary = [.. names.SelectMany(n => n.Split(' '))];
         Sounds = new Sounds(names.Where(n => n.All(c => char.IsAsciiLetter(c) || c == ' ')), kinds.All.SelectMany(k => k.Synonyms.Prepend(k.Name)));
     }
 
@@ -28,6 +30,9 @@ internal sealed class Lexicon
 
     /// <summary>The names by their sound.</summary>
     public Sounds Sounds { get; }
+
+    /// <summary>Whether that word stands in any of the names: it was hardly misheard.</summary>
+    public bool Knows(string word) => vocabulary.Contains(word);
 
     /// <summary>How many words from that one on are the name of an ingredient; 0 when they are none.</summary>
     public int At(Talk talk, int at)

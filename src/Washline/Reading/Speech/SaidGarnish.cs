@@ -33,7 +33,7 @@ internal static partial class SaidGarnish
             foreach (Match cue in Cue().Matches(plain))
             {
                 var words = cue.Groups["what"];
-                if (words.Value.Length < 3 || Not().IsMatch(cue.Value) || taken(text.Word(words.Index)) || Empty().IsMatch(words.Value)) continue;
+                if (words.Value.Length < 3 || No().IsMatch(plain[Math.Max(0, cue.Index - 20)..cue.Index]) || Not().IsMatch(cue.Value) || taken(text.Word(words.Index)) || Empty().IsMatch(words.Value)) continue;
                 Add(words.Index, words.Index + words.Length);
                 break;
             }
@@ -50,6 +50,9 @@ internal static partial class SaidGarnish
             found.Add((said, from, to));
         }
     }
+
+    [GeneratedRegex(@"\b(?:no|any|without|skip the|skip any|needs no) $")]
+    private static partial Regex No();
 
     // `Lemon twist.`, `Mint sprig, straw, done.`
     [GeneratedRegex(@"^(?: [.,] |$)")]

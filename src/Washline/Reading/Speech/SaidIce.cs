@@ -15,10 +15,10 @@ internal static partial class SaidIce
             var after = text.Text[(found.Index + found.Length)..Math.Min(text.Text.Length, found.Index + found.Length + 40)];
             var up = found.Groups["up"].Success;
             if (!up && (Absent().IsMatch(before) || InMixing().IsMatch(after))) continue;
-            if (up ? Dry().IsMatch(before) || DryAfter().IsMatch(after) : !found.Groups["top"].Success && (Mixing().IsMatch(before) || MixingIn().IsMatch(found.Value) || MixingAfter().IsMatch(after) && !found.Groups["over"].Success)) continue;
+            if (up ? Dry().IsMatch(before) || DryAfter().IsMatch(after) : !found.Groups["top"].Success && (Mixing().IsMatch(before) && !(found.Groups["over"].Success && Large().IsMatch(found.Value)) || MixingIn().IsMatch(found.Value) || MixingAfter().IsMatch(after) && !found.Groups["over"].Success)) continue;
             var ice = up ? ServedIce.None : Crushed().IsMatch(found.Value) ? ServedIce.Crushed : Large().IsMatch(found.Value) ? ServedIce.LargeCube : ServedIce.Cubes;
             var weight = ice is ServedIce.Crushed or ServedIce.LargeCube ? 3 : found.Groups["over"].Success || up ? 2 : 1;
-            var mends = best is { } first && found.Groups["over"].Success && Mends().IsMatch(text.Text[text.At(first.To)..found.Index]);
+            var mends = best is { } first && found.Groups["over"].Success && Mends().IsMatch(text.Text[Math.Min(found.Index, Math.Max(text.At(first.To), found.Index - 160))..found.Index]);
             if (best is null || mends || weight > best.Value.Weight || up && weight == best.Value.Weight) best = (ice, text.Word(found.Index), text.Word(found.Index + found.Length), weight);
         }
 

@@ -54,6 +54,9 @@ internal sealed partial class Slots
 
     private bool SameEnd(string name, int at) => name.Split(' ')[^1] is var last && (last == talk[at] || last.Length > 3 && Sound.Of(last) == Sound.Of(talk[at]));
 
+    // `blended whisky` is no `bonded whisky`: every word of it is one of the catalogue's, only not together.
+    private bool Plainly(int from, int to, double apart) => apart > 0 && Enumerable.Range(from, to - from).All(i => lexicon.Knows(talk[i]));
+
     // A word at which names end, unless it is a syllable that a listener made a word of: `lick er`.
     private bool Ends(int at) => Ways.Stops.Contains(talk[at]) && talk[at] is not ("um" or "uh" or "er");
 

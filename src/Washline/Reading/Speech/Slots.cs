@@ -147,7 +147,7 @@ internal sealed partial class Slots(Talk talk, Lexicon lexicon)
             for (var more = Math.Min(LongestHeard + 1, at - from + Run(at)); from + more > end; more--)
             {
                 var words = talk.Plain(from, from + more);
-                if (Sounds(words) is { } near && (near.Apart <= Sure || near.Apart <= Near && SameEnd(near.Name, from + more - 1)) && !Ends(from + more - 1) && near.Name != talk.Plain(at, end) && near.Name.Contains(' ', StringComparison.Ordinal) && near.Name.Length > talk.Plain(at, end).Length) return Heard(from, from + more, near, of);
+                if (Sounds(words) is { } near && !Plainly(from, from + more, near.Apart) && (near.Apart <= Sure || near.Apart <= Near && SameEnd(near.Name, from + more - 1)) && !Ends(from + more - 1) && near.Name != talk.Plain(at, end) && near.Name.Contains(' ', StringComparison.Ordinal) && near.Name.Length > talk.Plain(at, end).Length) return Heard(from, from + more, near, of);
             }
         }
 
@@ -155,7 +155,7 @@ internal sealed partial class Slots(Talk talk, Lexicon lexicon)
         for (var from = first; from < at; from++)
         {
             if (end - from > LongestHeard + 1 || !NoPause(from, end) || from > first && from < run) continue;
-            if (Sounds(talk.Plain(from, end)) is { Apart: <= Near } near && SameEnd(near.Name, end - 1) && !(from == first && Whole(from, end).Phrase == near.Name)) return Heard(from, end, near, of);
+            if (Sounds(talk.Plain(from, end)) is { Apart: <= Near } near && !Plainly(from, end, near.Apart) && SameEnd(near.Name, end - 1) && !(from == first && Whole(from, end).Phrase == near.Name)) return Heard(from, end, near, of);
         }
 
         var slot = Whole(at, end) with { Of = of };

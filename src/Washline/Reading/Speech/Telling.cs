@@ -118,6 +118,10 @@ internal sealed partial class Telling(Talk talk, Lexicon lexicon)
             var dashed = Last is { TakenBack: false } before && before.Amount.Unit == Units.Dash && slot.Start - before.End <= 8 && lexicon.Kinds.Find(slot.Phrase + " bitters") is { Kind: not null, Left: "" } ? Units.Dash : null;
             if ((dashed ?? Carry(amount, null)) is not { } unit) return null;
             amount = amount with { Unit = unit, Carried = true };
+            if (unit == Units.Millilitre && amount.High < 1 && Last is { TakenBack: false } whole && whole.Line.Amount.Unit == unit)
+            {
+                amount = amount with { Low = amount.Low * whole.Amount.Low, High = amount.High * whole.Amount.High }; // `half of that`
+            }
         }
 
         if (Written(amount, slot) is not { Line: { } line } written) return null;
