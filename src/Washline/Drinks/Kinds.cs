@@ -1,3 +1,5 @@
+using System.Numerics;
+using System.Runtime.CompilerServices;
 
 namespace Washline.Drinks;
 
@@ -20,8 +22,10 @@ public sealed class Kinds
 
     private readonly Dictionary<string, Kind> byId;
     private readonly Dictionary<string, Kind> byWords = new(StringComparer.Ordinal);
-    private readonly ILookup<int, KeyValuePair<string, Kind>> byLength;
+    private readonly ILookup<int, (string Words, Kind Kind, ulong Letters)> byLength;
+    private readonly Lazy<Dictionary<string, List<Kind>>> byPiece;
     private readonly int longest;
+    private readonly ConditionalWeakTable<IReadOnlyList<PlacedWords>, Kinds> widened = []; // a bar asks for its own again and again
 
     /// <summary>A catalogue of those kinds.</summary>
     public Kinds(IReadOnlyList<Kind> all)
@@ -39,18 +43,24 @@ public sealed class Kinds
         foreach (var (words, kind) in named) byWords.TryAdd(words, kind);
         foreach (var (words, kind) in named) byWords.TryAdd(Words.Singular(words), kind);
 
-        byLength = byWords.ToLookup(entry => entry.Key.Length);
+        byLength = byWords.Select(w => (w.Key, w.Value, Letters: Words.Letters(w.Key))).ToLookup(w => w.Key.Length);
         longest = byWords.Keys.Max(w => w.Count(c => c == ' ') + 1);
+        byPiece = new(() => all.Where(k => k.Piece is not null)
+            .SelectMany(k => k.Piece!.Words.SelectMany(w => new[] { Words.Plain(w), Words.Singular(Words.Plain(w)) }).Distinct().Select(w => (w, k)))
+            .GroupBy(p => p.w).ToDictionary(g => g.Key, g => g.Select(p => p.k).ToList()));
     }
 
     /// <summary>The catalogue that comes with the program: data/kinds.csv.</summary>
     public static Kinds Catalogue => Embedded.Value;
 
+    /// <summary>The kinds that come by the piece, by every word for one: <c>leaf</c>, <c>wedge</c>.</summary>
+    internal IReadOnlyDictionary<string, List<Kind>> ByPiece => byPiece.Value;
+
     /// <summary>Every kind, in the order of the file.</summary>
     public IReadOnlyList<Kind> All { get; }
 
     /// <summary>The same catalogue with words that a household has placed in it; they go before its own.</summary>
-    public Kinds With(IReadOnlyList<PlacedWords> placed) => placed.Count == 0 ? this : new Kinds(All, placed);
+    public Kinds With(IReadOnlyList<PlacedWords> placed) => placed.Count == 0 ? this : widened.GetValue(placed, words => new Kinds(All, words));
 
     /// <summary>The kind with that id.</summary>
     /// <exception cref="KeyNotFoundException">There is none.</exception>
@@ -96,10 +106,14 @@ public sealed class Kinds
     /// <summary>At most three kinds whose words are no more slips of the finger away than that, nearest first.</summary>
     internal List<Kind> NearestTo(string plain, int most)
     {
+        if (plain.Length <= 2) return [];
+        var letters = Words.Letters(plain);
+        // One slip changes at most two of the letters that there are: most names are ruled out by that.
         return Enumerable.Range(plain.Length - most, 2 * most + 1).SelectMany(length => byLength[length])
-            .Select(entry => (entry.Value, Slips: Words.Slips(plain, entry.Key, most)))
-            .Where(near => near.Slips <= most && plain.Length > 2)
-            .OrderBy(near => near.Slips).ThenBy(near => near.Value.Id, StringComparer.Ordinal)
-            .Select(near => near.Value).Distinct().Take(3).ToList();
+            .Where(entry => BitOperations.PopCount(letters ^ entry.Letters) <= 2 * most)
+            .Select(entry => (entry.Kind, Slips: Words.Slips(plain, entry.Words, most)))
+            .Where(near => near.Slips <= most)
+            .OrderBy(near => near.Slips).ThenBy(near => near.Kind.Id, StringComparer.Ordinal)
+            .Select(near => near.Kind).Distinct().Take(3).ToList();
     }
 }

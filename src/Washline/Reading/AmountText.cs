@@ -44,6 +44,7 @@ internal static partial class AmountText
         var start = at;
         var more = Roughly().Match(text, at);
         if (more.Success) at += more.Length;
+        if (!more.Success && !(at < text.Length && NumberText.MayBegin(text[at]))) return null;
         var read = NumberText.Range(new TextSpan(text, new Position(at, 1, at + 1), text.Length - at));
         // `a generous ounce`: one of them.
         var one = !read.HasValue && more.Success && more.Value[0] is 'a' or 'A' && UnitAt(text, at).Unit is not null;

@@ -16,11 +16,6 @@ internal sealed partial class IngredientText(Kinds kinds)
     // Words for so much that a kind of that name is only the room for what is meant.
     private static readonly HashSet<string> General = ["spirit", "liqueur", "juice", "wine"];
 
-    private readonly Dictionary<string, List<Kind>> byPiece = kinds.All
-        .Where(k => k.Piece is not null)
-        .SelectMany(k => k.Piece!.Words.SelectMany(w => new[] { Words.Plain(w), Words.Singular(Words.Plain(w)) }).Distinct().Select(w => (w, k)))
-        .GroupBy(p => p.w).ToDictionary(g => g.Key, g => g.Select(p => p.k).ToList());
-
     /// <summary>The line as an ingredient.</summary>
     /// <param name="line">The source line.</param>
     /// <param name="at">Where its words start, behind any bullet.</param>
@@ -70,13 +65,13 @@ internal sealed partial class IngredientText(Kinds kinds)
         // `chilled, dry vermouth`, `lime, cut in wedges`: the comma stands inside the name.
         if (note.Length > 0 && kinds.Find($"{name} {note}") is { Kind: { } full, Left: "" } && (kinds.Find(name).Kind is not { } bare || (bare != full && Names(full, note))))
         {
-            (name, note) = (Squeeze($"{name} {note}"), "");
+            (name, note) = (Tidy($"{name} {note}"), "");
         }
 
         if (amount.Unit?.Kind == UnitKind.Unsaid && (name.Length == 0 || kinds.Find(name).Kind is null && name.Split(' ').Length > LongestUnsaid)) return null;
 
         // `a line from the menu`: a spoken number alone makes no amount unless what follows is known.
-        if (amount.Unit is null && char.IsLetter(text[amount.Start]) && kinds.Find(name).Kind?.Piece is null && !byPiece.ContainsKey(Words.Singular(Words.Plain(name)))) return null;
+        if (amount.Unit is null && char.IsLetter(text[amount.Start]) && kinds.Find(name).Kind?.Piece is null && !kinds.ByPiece.ContainsKey(Words.Singular(Words.Plain(name)))) return null;
         if (name.Length == 0 && note.Trim().Length > 0) (name, note) = (Tidy(note), "");
         return Make(line, brackets, amount, from, name, Squeeze(note.Trim()));
     }
@@ -165,7 +160,7 @@ internal sealed partial class IngredientText(Kinds kinds)
         {
             var piece = Words.Singular(Words.Plain(first.Groups[1].Value));
             var rest = first.Groups[2].Value;
-            var kind = byPiece.ContainsKey(piece)
+            var kind = kinds.ByPiece.ContainsKey(piece)
                 ? new[] { kinds.Find(rest + " " + piece), kinds.Find(rest) }.Where(m => m.Left == "").Select(m => m.Kind).FirstOrDefault(k => Counts(k, piece))
                 : null;
             if (kind is not null) return (Units.Piece, kind, null, rest, Through(text, amount, nameAt, first.Groups[1].Length, written));
@@ -181,7 +176,7 @@ internal sealed partial class IngredientText(Kinds kinds)
         }
 
         if (whole.Kind is { Piece: not null } && !slip) return (Units.Piece, whole.Kind, null, name, written);
-        if (byPiece.GetValueOrDefault(Words.Singular(Words.Plain(name))) is [var counted, ..]) return (Units.Piece, counted, null, name, written);
+        if (kinds.ByPiece.GetValueOrDefault(Words.Singular(Words.Plain(name))) is [var counted, ..]) return (Units.Piece, counted, null, name, written);
         if (amount.Unit is not null) return (amount.Unit, whole.Kind, whole.DidYouMean, name, written);
 
         var word = FirstWord().Match(name);

@@ -83,9 +83,14 @@ internal static class NumberText
 
     private static readonly TextParser<double> Glyph = Character.Matching(Vulgar.ContainsKey, "fraction").Select(c => Vulgar[c]);
 
+    // What a parser is made of is made once, and not at every number that is read.
+    private static readonly TextParser<char> Slash = Character.In('/', '⁄', '∕');
+
+    private static readonly TextParser<TextSpan> Joint = Span.Regex(@"\G(?:\s+(?:and|&|\+)\s+|[ -]{1,2})").OptionalOrDefault();
+
     private static readonly TextParser<double> Slashed =
         from over in Digits
-        from slash in Character.In('/', '⁄', '∕')
+        from slash in Slash
         from under in Digits
         select Value(under) > 0 ? Value(over) / Value(under) : double.NaN;
 
@@ -93,7 +98,7 @@ internal static class NumberText
 
     private static readonly TextParser<double> Mixed =
         from whole in Digits
-        from between in Span.Regex(@"\G(?:\s+(?:and|&|\+)\s+|[ -]{1,2})").OptionalOrDefault()
+        from between in Joint
         from fraction in Fraction
         select Value(whole) + fraction;
 
@@ -103,11 +108,22 @@ internal static class NumberText
     private static readonly TextParser<double> Word =
         Words(Mixes.Concat(Spoken).Concat(NumberWords.Ones).Concat(NumberWords.Teens.Where(w => w.Value <= 12)));
 
+    private static readonly HashSet<char> Firsts =
+        [.. Vulgar.Keys, .. Mixes.Keys.Concat(Spoken.Keys).Concat(Loose.Keys).Concat(NumberWords.Ones.Keys).Concat(NumberWords.Teens.Keys).Select(w => char.ToUpperInvariant(w[0]))];
+
+    /// <summary>Whether a number may begin with that character; most places of a text are ruled out by it.</summary>
+    public static bool MayBegin(char first) => char.IsAsciiDigit(first) || first is '.' or ',' || Firsts.Contains(char.ToUpperInvariant(first));
+
     /// <summary>One number in figures or words.</summary>
     public static TextParser<double> Number { get; } = Mixed.Try().Or(Fraction.Try()).Or(Decimal.Try()).Or(Word);
 
     /// <summary>A number in figures.</summary>
     public static TextParser<double> Figures { get; } = Mixed.Try().Or(Fraction.Try()).Or(Decimal);
+
+    private static readonly TextParser<double> Through =
+        from to in Span.Regex(@"\G(?:\s*[-–—−~]\s*|\s+(?:to|or)\s+)")
+        from high in Number
+        select high;
 
     /// <summary>A number or a range of two; <c>a few</c> is two to four (ours).</summary>
     public static TextParser<(double Low, double High)> Range { get; } = Words(Loose).Try().Or(
@@ -115,16 +131,23 @@ internal static class NumberText
         from high in Through.Try().OptionalOrDefault(double.NaN)
         select (low, double.IsNaN(high) ? low : high));
 
-    private static TextParser<double> Through =>
-        from to in Span.Regex(@"\G(?:\s*[-–—−~]\s*|\s+(?:to|or)\s+)")
-        from high in Number
-        select high;
-
     // The longest words first; each must end where a word ends.
-    private static TextParser<T> Words<T>(IEnumerable<KeyValuePair<string, T>> words) =>
-        words.OrderByDescending(s => s.Key.Length)
-            .Select(s => Span.EqualToIgnoreCase(s.Key).Where(span => EndsWord(span)).Value(s.Value).Try())
-            .Aggregate((a, b) => a.Or(b));
+    private static TextParser<T> Words<T>(IEnumerable<KeyValuePair<string, T>> words)
+    {
+        var byFirst = words.OrderByDescending(w => w.Key.Length).ToLookup(w => char.ToUpperInvariant(w.Key[0]));
+        return text =>
+        {
+            if (text.IsAtEnd) return Result.Empty<T>(text);
+            foreach (var (word, value) in byFirst[char.ToUpperInvariant(text.Source![text.Position.Absolute])])
+            {
+                if (text.Length < word.Length) continue;
+                var said = text.First(word.Length);
+                if (said.EqualsValueIgnoreCase(word) && EndsWord(said)) return Result.Value(value, text, text.Skip(word.Length));
+            }
+
+            return Result.Empty<T>(text);
+        };
+    }
 
     private static bool EndsWord(TextSpan span)
     {

@@ -109,7 +109,7 @@ internal sealed partial class RunOnText(IngredientText ingredients)
     }
 
     // Where the ingredients end and the method begins.
-    private static int Tail(string masked, int from) => Method().Match(masked, from) is { Success: true } tail ? tail.Index + tail.Groups["gap"].Length : masked.Length;
+    private static int Tail(string masked, int from) => Method().Match(masked, from) is { Success: true } tail ? tail.Index : masked.Length;
 
     [GeneratedRegex(@"(?<=\p{Ll})[.;]\s+(?=\p{Lu})")]
     private static partial Regex NextSentence();
@@ -129,6 +129,6 @@ internal sealed partial class RunOnText(IngredientText ingredients)
     [GeneratedRegex(@"\sor\s+(?:\d|[½¼¾⅓⅔]|one|two|half)", RegexOptions.IgnoreCase)]
     private static partial Regex Or();
 
-    [GeneratedRegex(@"(?<gap>[.;,:]?\s*(?:[–—-]\s+)?)(?<![\p{L}\d])(?:(?:then|and|all|hard|dry|reverse|double|everything|the whole lot)\s+)*(?:shak(?:e|en)|stir(?:red)?|strain(?:ed)?|build|built|swizzled?|blend(?:ed)?(?!\s+(?:scotch|whisk))|muddle|serve[ds]?|garnish(?:ed)?|over\s+(?:crushed\s+|pebble\s+|fresh\s+|a\s+(?:large|big)\s+)?(?:ice|rocks|cube)|with\s+(?:crushed\s+|lots\s+of\s+)?ice|on\s+the\s+rocks|in(?:to)?\s+an?\s|throw[n]?)\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"(?<![\p{L}\d])(?:(?:then|and|all|hard|dry|reverse|double|everything|the whole lot)\s+)*(?:shak(?:e|en)|stir(?:red)?|strain(?:ed)?|build|built|swizzled?|blend(?:ed)?(?!\s+(?:scotch|whisk))|muddle|serve[ds]?|garnish(?:ed)?|over\s+(?:crushed\s+|pebble\s+|fresh\s+|a\s+(?:large|big)\s+)?(?:ice|rocks|cube)|with\s+(?:crushed\s+|lots\s+of\s+)?ice|on\s+the\s+rocks|in(?:to)?\s+an?\s|throw[n]?)\b", RegexOptions.IgnoreCase)]
     private static partial Regex Method();
 }

@@ -73,4 +73,16 @@ public class FindingKinds
     [Fact]
     public void An_unknown_id_says_where_to_look() =>
         Assert.Contains("data/kinds.csv", Assert.Throws<KeyNotFoundException>(() => Kinds.Catalogue["nothing"]).Message, StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("Crème de Cassis", "creme de cassis")]
+    [InlineData("CURA\u00C7AO", "curacao")]
+    [InlineData("cure\u0301e", "curee")]
+    [InlineData("lime\uDF78 juice", "lime juice")]
+    public void Neither_accents_nor_half_letters_tell_words_apart(string text, string plain) => Assert.Equal(plain, Words.Plain(text));
+
+    [Theory]
+    [InlineData("créme de mûre", "creme-de-mure")]
+    [InlineData("creme de violette", "violet-liqueur")]
+    public void A_kind_is_found_with_and_without_accents(string words, string id) => Assert.Equal(id, Kinds.Catalogue.Find(words).Kind?.Id);
 }

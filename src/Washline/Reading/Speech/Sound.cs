@@ -1,4 +1,5 @@
 using System.Text;
+using Words = Washline.Drinks.Words;
 
 namespace Washline.Reading.Speech;
 
@@ -17,7 +18,7 @@ internal static class Sound
     {
         var text = words.ToLowerInvariant().Replace("ç", "s", StringComparison.Ordinal);
         var letters = new StringBuilder(text.Length);
-        foreach (var c in text.Normalize(NormalizationForm.FormD))
+        foreach (var c in text.Select(Words.Bare))
         {
             if (char.IsAsciiLetter(c) || c == ' ') letters.Append(c);
         }
@@ -31,42 +32,25 @@ internal static class Sound
         return code.ToString();
     }
 
-    /// <summary>How far apart two sounds are: 1 for a consonant changed, added or dropped, less for a vowel and for consonants that are near.</summary>
-    public static double Apart(string a, string b, double most)
-    {
-        if (Math.Abs(a.Length - b.Length) * LeastStep > most) return most + 1;
-        var last = new double[b.Length + 1];
-        var row = new double[b.Length + 1];
-        for (var j = 1; j <= b.Length; j++) last[j] = last[j - 1] + Step(b[j - 1]);
-        for (var i = 1; i <= a.Length; i++)
-        {
-            row[0] = last[0] + Step(a[i - 1]);
-            var least = row[0];
-            for (var j = 1; j <= b.Length; j++)
-            {
-                var change = last[j - 1] + Change(a[i - 1], b[j - 1]);
-                row[j] = Math.Min(change, Math.Min(last[j] + Step(a[i - 1]), row[j - 1] + Step(b[j - 1])));
-                least = Math.Min(least, row[j]);
-            }
+    /// <summary>How much a sound that is added or dropped sets two codes apart: 1 for a consonant, less for a vowel.</summary>
+    public static double Step(char sound) => sound switch { Vowel => 0.35, 'W' => 0.5, _ => 1 };
 
-            if (least > most) return most + 1;
-            (last, row) = (row, last);
+    /// <summary>How much one sound in another's place sets two codes apart: less for consonants that are near.</summary>
+    public static double Change(char a, char b) => a == b ? 0 : Changes[a - 'A', b - 'A'];
+
+    private static readonly double[,] Changes = Changed();
+
+    private static double[,] Changed()
+    {
+        var all = new double[26, 26];
+        foreach (var (a, b) in Enumerable.Range(0, 26 * 26).Select(i => (i / 26, i % 26))) all[a, b] = 1.1;
+        foreach (var (pair, apart) in new[] { ("MN", 0.5), ("SJ", 0.5), ("PF", 0.5), ("RL", 0.5), ("TS", 0.7), ("TJ", 0.7), ("KJ", 0.7), ($"W{Vowel}", 0.4) })
+        {
+            all[pair[0] - 'A', pair[1] - 'A'] = all[pair[1] - 'A', pair[0] - 'A'] = apart;
         }
 
-        return last[b.Length];
+        return all;
     }
-
-    private const double LeastStep = 0.35;
-
-    private static double Step(char sound) => sound switch { Vowel => LeastStep, 'W' => 0.5, _ => 1 };
-
-    private static double Change(char a, char b) => a == b ? 0 : (a, b) switch
-    {
-        ('M', 'N') or ('N', 'M') or ('S', 'J') or ('J', 'S') or ('P', 'F') or ('F', 'P') or ('R', 'L') or ('L', 'R') => 0.5,
-        ('T', 'S') or ('S', 'T') or ('T', 'J') or ('J', 'T') or ('K', 'J') or ('J', 'K') => 0.7,
-        ('W', Vowel) or (Vowel, 'W') => 0.4,
-        _ => 1.1,
-    };
 
     // Adds what one or more letters sound like; gives how many letters they were.
     private static int Letter(string word, int at, StringBuilder code)
