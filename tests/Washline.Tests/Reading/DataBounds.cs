@@ -33,6 +33,18 @@ public class DataBounds
     };
 
     [Theory]
+    [InlineData("\"recipeInstructions\":[{\"@type\":\"HowToSection\",\"name\":\"Syrup<br>first\",\"itemListElement\":[\"Boil it.\"]}]", "", "Syrup first: Boil it.")]
+    [InlineData("\"additionalProperty\":[{\"name\":\"serve<br>in\",\"value\":\"coupe\"}]", "coupe", "")]
+    public void A_name_that_runs_over_two_lines_is_one_name(string part, string glass, string notes)
+    {
+        var text = "{\"@type\":\"Recipe\",\"name\":\"X\",\"recipeIngredient\":[\"60 ml gin\"]," + part + "}";
+        var draft = Draft.TakeIn(text, Kinds.Catalogue);
+        DataAccount.Check(text, draft);
+        var spec = Assert.Single(draft.Specs);
+        Assert.Equal((glass, notes), (spec.Glass, string.Join("; ", spec.Notes)));
+    }
+
+    [Theory]
     [MemberData(nameof(Shapes))]
     public void Twice_as_much_takes_about_twice_as_long_and_every_word_is_accounted_for(string shape)
     {

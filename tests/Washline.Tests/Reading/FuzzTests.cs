@@ -1,32 +1,34 @@
 using System.Globalization;
-using Washline.Reading;
 
 namespace Washline.Tests.Reading;
 
-/// <summary>A few thousand texts in every run; <c>./test --fuzz N [SECONDS]</c> reads N of each form and leaves a report.</summary>
+/// <summary>A few thousand texts in every run; <c>./test --fuzz N [SECONDS]</c> reads N with each reader, all at once, and leaves a report.</summary>
 public class FuzzTests
 {
-    private static readonly Lock Door = new();
+    private const int Few = 1200;
+    private static readonly string[] Readers = ["Written", "MenuLine", "Spoken", "Captions", "RecipeData", "Encodings", "Archives"];
+    private static readonly long? Many = Number("WASHLINE_FUZZ");
+
+    private static readonly Lazy<Dictionary<string, Task<FuzzRun>>> Asked = new(() => Readers.ToDictionary(r => r, r => Task.Factory.StartNew(() =>
+    {
+        var run = Run(r, Many!.Value, TimeSpan.FromSeconds(Number("WASHLINE_FUZZ_SECONDS") ?? 86_400));
+        lock (Readers) File.AppendAllText(House.Path("artifacts", "fuzz.txt"), run.Report + "\n");
+        return run;
+    }, CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default)));
+
+    public static TheoryData<string> All_readers => [.. Readers];
 
     [Theory]
-    [InlineData(TextForm.Written)]
-    [InlineData(TextForm.MenuLine)]
-    [InlineData(TextForm.Spoken)]
-    [InlineData(TextForm.Captions)]
-    [InlineData(TextForm.RecipeData)]
-    public void Whatever_is_put_in_is_answered_and_no_word_is_dropped(TextForm form)
+    [MemberData(nameof(All_readers))]
+    public async Task Whatever_is_put_in_is_answered_and_no_word_is_dropped(string reader)
     {
-        var many = Number("WASHLINE_FUZZ");
-        var run = new FuzzRun(form, (int)(Number("WASHLINE_FUZZ_SEED") ?? 20_000_101), many ?? 1200, TimeSpan.FromSeconds(many is null ? 120 : Number("WASHLINE_FUZZ_SECONDS") ?? 86_400));
-        run.Run();
-        if (many is not null)
-        {
-            lock (Door) File.AppendAllText(House.Path("artifacts", "fuzz.txt"), run.Report + "\n");
-        }
-
+        var run = Many is null ? Run(reader, Few, TimeSpan.FromSeconds(120)) : await Asked.Value[reader];
         Assert.True(run.Different == 0, run.Report);
-        Assert.True(run.Done > (many is null ? 100 : 0), run.Report);
+        Assert.True(run.Done > (Many is null ? 100 : 0), run.Report);
     }
+
+    private static FuzzRun Run(string reader, long count, TimeSpan time) =>
+        FuzzReaders.Of(reader).Run((int)(Number("WASHLINE_FUZZ_SEED") ?? 20_000_101), count, time);
 
     private static long? Number(string variable) =>
         long.TryParse(Environment.GetEnvironmentVariable(variable), CultureInfo.InvariantCulture, out var number) ? number : null;

@@ -48,6 +48,14 @@ public class NothingIsDroppedTests
         Assert.All(draft.Problems, p => Assert.InRange(p.Column, 1, lines[p.Line - 1].Length + 1));
     }, iter: 600);
 
+    [Theory]
+    [InlineData("(2:1) of top up , fresh juice of")]
+    public void What_was_once_written_another_way_the_second_time_is_not(string line)
+    {
+        var once = SpecText.Write(Assert.Single(Draft.Read("Test Drink\n60 ml gin\n" + line, Kinds.Catalogue).Specs));
+        Assert.Equal(once, SpecText.Write(Assert.Single(Draft.Read(once, Kinds.Catalogue).Specs)));
+    }
+
     [Fact]
     public void What_was_understood_is_written_the_same_way_twice() => Few.Sample(text =>
     {

@@ -28,6 +28,17 @@ public class SpeechBadInputTests
         SpeechAccount.HoldsEveryWordOnce(text, draft);
     }
 
+    [Theory]
+    [InlineData("[0\u0662:15] two ounces of gin and one ounce of lime juice")]
+    [InlineData("00:\u0968\u0966:38.000 --> 00:20:51.500\ntwo ounces of gin and one ounce of lime juice")]
+    [InlineData("1\n00:00:0\uFF11,000 --> 00:00:02,000\ntwo ounces of gin and one ounce of lime juice")]
+    public void Times_in_figures_of_another_script_are_no_times_and_stop_nothing_else(string text)
+    {
+        var draft = Draft.TakeIn(text, Kinds.Catalogue, TextForm.Captions);
+        Assert.Equal(["gin", "lime-juice"], Assert.Single(draft.Specs).Lines.Select(l => l.Kind?.Id));
+        SpeechAccount.HoldsEveryWordOnce(text, draft);
+    }
+
     [Fact]
     public void Any_jumble_is_read_without_a_crash_and_accounted_for_word_by_word() => Gen.OneOf<string>(
         Gen.OneOf(Fragments).Array[0, 60].Select(parts => string.Join(' ', parts)),

@@ -120,7 +120,7 @@ internal sealed partial class RecipeLines(Graph graph, JsonPart recipe)
 
     private void Add(string name, Placed words)
     {
-        words = OneLine(words);
+        (name, words) = (name.Replace('\n', ' '), OneLine(words)); // a name may come from the data too
         if (words.Text.Length == 0 && name.EndsWith(' ')) return;
         if (lines.Count >= MostLines || words.Text.Length > (name.Length == 0 ? LongestIngredient : LongestLine)) TooMuch.Add(words.Start);
         else lines.Add(new WrittenLine(name, words));
