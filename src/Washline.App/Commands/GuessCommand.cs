@@ -1,7 +1,6 @@
 using System.CommandLine;
 using Washline.App.Sheets;
 using Washline.App.Storage;
-using Washline.Drinks;
 using Washline.Fitting.Guessing;
 using Washline.Reading;
 
@@ -31,7 +30,7 @@ public static class GuessCommand
             var styles = new[] { (up, Style.Up), (rocks, Style.Rocks), (tall, Style.Tall) }.Where(s => result.GetValue(s.Item1)).Select(s => s.Item2).ToList();
             if (styles.Count > 1) return result.Problem("A drink is served in one way.", "Give one of --up, --rocks and --tall.");
             var memory = new Memory { Like = result.GetValue(like) ?? [], AboutMl = About(result.GetValue(about)), Style = styles.FirstOrDefault() };
-            var (line, problems) = MenuLine.Split(result.GetRequiredValue(menu), Kinds.Catalogue);
+            var (line, problems) = MenuLine.Read(result.GetRequiredValue(menu), bar.Kinds);
             var guess = Guess.Of(line, memory, bar);
             if (guess.Proposals.Count == 0 && problems.Count == 0) return result.Problem("No ingredient is named.", "Write them with commas between, such as \"gin, lemon, sugar\".");
             if (result.GetValue(asSpec) is { } n)

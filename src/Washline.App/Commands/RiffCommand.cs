@@ -29,7 +29,7 @@ public static class RiffCommand
             if (read.Specs is not [var spec]) return result.Problem($"{read.Specs.Count} specs are in it.", "Riff on one at a time: keep them, and name one.");
             var riff = result.GetValue(swap) is { } swapped ? Of(Riff.Swap, spec, swapped, bar)
                 : result.GetValue(split) is { } halved ? Of(Riff.Split, spec, halved, bar)
-                : result.GetValue(add) is { } added ? Riff.Add(spec, One(added), bar, Kinds.Catalogue) : null;
+                : result.GetValue(add) is { } added ? Riff.Add(spec, One(added, bar.Kinds), bar, bar.Kinds) : null;
             return riff is null ? Listed(result, spec, bar) : Shown(result, riff, result.GetValue(asSpec), bar.Settings.Country);
         });
         return command;
@@ -37,13 +37,13 @@ public static class RiffCommand
 
     private static Riff Of(Func<Spec, int, Kind, Bar, Kinds, Riff> change, Spec spec, string told, Bar bar)
     {
-        var (line, kind) = Told(spec, told);
-        return change(spec, line, kind, bar, Kinds.Catalogue);
+        var (line, kind) = Told(spec, told, bar.Kinds);
+        return change(spec, line, kind, bar, bar.Kinds);
     }
 
     private static int Listed(ParseResult result, Spec spec, Bar bar)
     {
-        var riffs = Riff.Possible(spec, bar, Kinds.Catalogue);
+        var riffs = Riff.Possible(spec, bar, bar.Kinds);
         result.Output().Write(result.Json() ? RiffJson.Of(riffs) + Environment.NewLine : RiffSheet.Of(spec, riffs));
         return 0;
     }
@@ -55,7 +55,7 @@ public static class RiffCommand
         return 0;
     }
 
-    private static (int Line, Kind Kind) Told(Spec spec, string told)
+    private static (int Line, Kind Kind) Told(Spec spec, string told, Kinds kinds)
     {
         var at = told.IndexOf('=', StringComparison.Ordinal);
         if (at <= 0) throw new Refusal($"'{told}' does not say what for what.", "Write the line, an equals sign and the kind: --swap \"light rum=mezcal\".");
@@ -63,14 +63,14 @@ public static class RiffCommand
         var line = int.TryParse(words, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number - 1
             : spec.Lines.ToList().FindIndex(l => l.Ingredient.Contains(words, StringComparison.OrdinalIgnoreCase));
         if (line < 0 || line >= spec.Lines.Count) throw new Refusal($"{spec.Title} has no line '{words}'.", $"Its lines are {string.Join(", ", spec.Lines.Select((l, i) => $"{i + 1} {l.Ingredient}"))}.");
-        var match = Kinds.Catalogue.Find(kind);
+        var match = kinds.Find(kind);
         return match.Kind is { } found ? (line, found)
             : throw new Refusal($"'{kind}' is not in the catalogue.", match.DidYouMean.Count > 0 ? $"Did you mean {string.Join(" or ", match.DidYouMean)}?" : "Name a kind of ingredient, such as mezcal.");
     }
 
-    private static Line One(string written)
+    private static Line One(string written, Kinds kinds)
     {
-        var draft = Draft.Read($"title: One more\n\n{written}\n", Kinds.Catalogue);
+        var draft = Draft.Read($"title: One more\n\n{written}\n", kinds);
         return draft is { Problems.Count: 0, Specs: [{ Lines: [{ Kind: not null } line] }] } ? line
             : throw new Refusal($"'{written}' is not one line of a spec.", "Write an amount and an ingredient: --add \"10 ml maraschino liqueur\".");
     }

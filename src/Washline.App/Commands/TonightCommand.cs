@@ -23,14 +23,15 @@ public static class TonightCommand
         options.AddTo(command);
         command.SetAction(result =>
         {
+            var home = result.LookIntoBar();
             var costs = new Dictionary<string, decimal>();
             foreach (var price in result.GetValue(prices) ?? [])
             {
-                if (Price(price) is not { } told) return result.Problem($"'{price}' is not a price of a kind.", "Write the kind, an equals sign and a number: --price \"rye whisky=28\".");
+                if (Price(price, home.Kinds) is not { } told) return result.Problem($"'{price}' is not a price of a kind.", "Write the kind, an equals sign and a number: --price \"rye whisky=28\".");
                 costs[told.Kind.Id] = told.Price;
             }
 
-            var bar = options.Over(result.LookIntoBar(), result);
+            var bar = options.Over(home, result);
             var tonight = Fitted(result, bar, costs);
             if (result.Json()) result.Output().WriteLine(TonightJson.Of(tonight));
             else result.Output().Write(TonightSheet.Of(tonight));
@@ -50,10 +51,10 @@ public static class TonightCommand
         });
     }
 
-    private static (Kind Kind, decimal Price)? Price(string told)
+    private static (Kind Kind, decimal Price)? Price(string told, Kinds kinds)
     {
         var at = told.LastIndexOf('=');
-        return at > 0 && Kinds.Catalogue.Find(told[..at].Trim()).Kind is { } kind
+        return at > 0 && kinds.Find(told[..at].Trim()).Kind is { } kind
             && decimal.TryParse(told[(at + 1)..], NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingWhite | NumberStyles.AllowTrailingWhite, CultureInfo.InvariantCulture, out var price) && price is > 0 and < 1_000_000
             ? (kind, price) : null;
     }

@@ -24,6 +24,9 @@ public class BarNameTests
         Assert.Contains("melon liqueur", after.Out, StringComparison.Ordinal);
         Assert.Equal(0, home.Run("specs", "keep", file).Exit);
         Assert.DoesNotContain("not counted", home.Run("pour", "Lantern Walk").Out, StringComparison.Ordinal);
+        Assert.Equal((0, ""), home.Run("guess", "rye whiskey, zorblatt") is var guessed ? (guessed.Exit, guessed.Error) : default);
+        Assert.Equal((0, ""), home.Run("riff", "Lantern Walk", "--add", "10 ml zorblatt") is var added ? (added.Exit, added.Error) : default);
+        Assert.Equal((0, ""), home.Run("riff", "Lantern Walk", "--swap", "gin=zorblatt") is var swapped ? (swapped.Exit, swapped.Error) : default);
     }
 
     [Fact]

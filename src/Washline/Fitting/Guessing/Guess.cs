@@ -19,8 +19,8 @@ public sealed record Guess(MenuLine Menu, IReadOnlyList<Proposal> Proposals)
         if (menu.Ingredients.Count == 0) return new Guess(menu, []);
         var pale = memory.Like.Contains("pale");
         var told = memory.Style == Style.Any ? memory with { Style = menu.Style } : memory;
-        var meanings = menu.Ingredients.Select(named => (IReadOnlyList<Kind>)[.. MenuWords.Meanings(named, Kinds.Catalogue)
-            .Select(k => pale ? MenuWords.Pale(k, Kinds.Catalogue) : k).Distinct()]).ToList();
+        var meanings = menu.Ingredients.Select(named => (IReadOnlyList<Kind>)[.. MenuWords.Meanings(named, bar.Kinds)
+            .Select(k => pale ? MenuWords.Pale(k, bar.Kinds) : k).Distinct()]).ToList();
         var readings = Readings.Of(meanings, told.Style, habits);
         var unsuited = readings.Count == 0;
         if (unsuited) readings = Readings.Of(meanings, Style.Any, habits);
@@ -35,7 +35,7 @@ public sealed record Guess(MenuLine Menu, IReadOnlyList<Proposal> Proposals)
         var service = Served.Of(reading.Family, memory.Style, reading.Kinds, bar.Settings.IceWet, habits);
         var measure = bar.Measures.Count > 0 ? bar.Measures[0] : Rounding.Usual;
         var amounts = Amounts.Of(reading.Kinds, reading.Family, service, memory, measure, habits);
-        var lines = amounts.Lines.Select((part, i) => Line(menu, part, i, memory.Like.Count > 0 || memory.AboutMl is not null, habits)).ToList();
+        var lines = amounts.Lines.Select((part, i) => Line(menu, part, i, memory.Like.Count > 0 || memory.AboutMl is not null, habits, bar.Kinds)).ToList();
         var spec = new Spec
         {
             Title = menu.Title.Length > 0 ? menu.Title : $"Guessed {Families.Name(reading.Family)}",
@@ -50,11 +50,11 @@ public sealed record Guess(MenuLine Menu, IReadOnlyList<Proposal> Proposals)
             [.. Remarks(remark, reading, amounts, memory)]);
     }
 
-    private static GuessLine Line(MenuLine menu, Amounts.Part part, int i, bool remembered, Habits habits)
+    private static GuessLine Line(MenuLine menu, Amounts.Part part, int i, bool remembered, Habits habits, Kinds kinds)
     {
         var named = i < menu.Ingredients.Count ? menu.Ingredients[i] : null;
         var kind = part.Likeness.Kind;
-        var words = named is not null && Kinds.Catalogue.Find(named.Words) is { } found && found.Kind == kind ? named.Words : kind.Name;
+        var words = named is not null && kinds.Find(named.Words) is { } found && found.Kind == kind ? named.Words : kind.Name;
         var why = part.Spread > 0 ? Reasons.Of(part.Likeness, part.PriorMl, part.ExactMl, remembered, habits) : "counted, not measured";
         if (named is null) why = $"not on the menu, and missed without; {why}";
         var line = new Line { Amount = part.Amount, Ingredient = words, Kind = kind };

@@ -1,5 +1,6 @@
 using Washline.Drinks;
 using Washline.Reading;
+using Washline.Reading.Menu;
 
 namespace Washline.Fitting.Guessing;
 
@@ -11,51 +12,39 @@ public sealed record MenuLine(string Title, IReadOnlyList<Named> Ingredients, St
 {
     private const int Most = 12; // more is a larder
 
-    private static readonly Dictionary<string, Style> StyleWords = new(StringComparer.OrdinalIgnoreCase)
-    {
-        ["up"] = Style.Up,
-        ["served up"] = Style.Up,
-        ["straight up"] = Style.Up,
-        ["rocks"] = Style.Rocks,
-        ["on the rocks"] = Style.Rocks,
-        ["over ice"] = Style.Rocks,
-        ["tall"] = Style.Tall,
-        ["long"] = Style.Tall,
-        ["served tall"] = Style.Tall,
-        ["served long"] = Style.Tall,
-    };
-
-    /// <summary>Splits a line by commas; a title may stand before a colon. A reader that knows more of menus can take this one's place.</summary>
+    /// <summary>The drink of a menu line, as the one reader of menus reads it.</summary>
     /// <returns>The line, and a problem for every ingredient that the catalogue does not know.</returns>
-    public static (MenuLine Menu, IReadOnlyList<Problem> Problems) Split(string text, Kinds kinds)
+    public static (MenuLine Menu, IReadOnlyList<Problem> Problems) Read(string text, Kinds kinds)
     {
-        var problems = new List<Problem>();
+        var draft = MenuText.Line(text, kinds);
+        if (draft.Specs.Count == 0) return (new MenuLine("", [], Style.Any), []);
+        var spec = draft.Specs[0];
         var named = new List<Named>();
-        var style = Style.Any;
-        var colon = text.IndexOf(':', StringComparison.Ordinal);
-        var title = colon > 0 ? text[..colon].Trim() : "";
-        for (var at = colon + 1; at <= text.Length;)
+        var problems = draft.Problems.ToList();
+        foreach (var (line, origin) in spec.Lines.Zip(draft.Origins[0]))
         {
-            var end = text.IndexOf(',', at) is var comma and >= 0 ? comma : text.Length;
-            var words = text[at..end].Trim();
-            var column = at + text[at..end].TakeWhile(char.IsWhiteSpace).Count() + 1;
-            at = end + 1;
-            if (words.Length == 0) continue;
-            if (StyleWords.TryGetValue(words, out var said)) style = said;
-            else if (MenuWords.First(words, kinds) is { } kind) named.Add(new Named(words, kind));
-            else problems.Add(Unknown(words, column, kinds));
+            var word = MenuWords.First(origin.Words, kinds);
+            if (word is not null || line.Kind is null) problems.RemoveAll(p => p.Line == origin.Line && p.Column >= origin.Column && p.Column < origin.Column + origin.Words.Length);
+            if ((word ?? line.Kind) is { } kind) named.Add(new Named(word is null ? line.Ingredient : origin.Words, kind));
+            else problems.Add(Unknown(origin, kinds));
         }
 
-        if (named.Count <= Most) return (new MenuLine(title, named, style), problems);
-        problems.Add(new Problem(1, 1, FormattableString.Invariant($"{named.Count} ingredients are more than a drink has; the first {Most} are taken."), "Name what is in one drink."));
-        return (new MenuLine(title, [.. named.Take(Most)], style), problems);
+        if (draft.Specs.Count > 1) problems.Add(new Problem(draft.Origins[1][0].Line, 1, "Another drink begins here.", "Guess one drink at a time."));
+        if (named.Count > Most) problems.Add(new Problem(1, 1, FormattableString.Invariant($"{named.Count} ingredients are more than a drink has; the first {Most} are taken."), "Name what is in one drink."));
+        return (new MenuLine(spec.Title == MenuText.Untitled ? "" : spec.Title, [.. named.Take(Most)], StyleOf(spec)), [.. problems.OrderBy(p => p.Line).ThenBy(p => p.Column)]);
     }
 
-    private static Problem Unknown(string words, int column, Kinds kinds)
+    // How it is served, where the line says so: what is only usual for such a drink is not written in it.
+    private static Style StyleOf(Spec spec) =>
+        spec.Glass == "tall glass" ? Style.Tall
+        : spec.IceWritten.Length == 0 ? Style.Any
+        : spec.Ice == ServedIce.None ? Style.Up : Style.Rocks;
+
+    private static Problem Unknown(Origin origin, Kinds kinds)
     {
-        var near = kinds.Find(words).DidYouMean;
+        var near = kinds.Find(origin.Words).DidYouMean;
         return near.Count > 0
-            ? new Problem(1, column, $"“{words}” is not in the catalogue. Did you mean {string.Join(" or ", near.Select(k => k.Name))}?", "Write it so; it is left out of the guess.")
-            : new Problem(1, column, $"“{words}” is not in the catalogue.", "Write the kind of ingredient, such as `rye whiskey`; it is left out of the guess.");
+            ? new Problem(origin.Line, origin.Column, $"“{origin.Words}” is not in the catalogue. Did you mean {string.Join(" or ", near.Select(k => k.Name))}?", "Write it so; it is left out of the guess.")
+            : new Problem(origin.Line, origin.Column, $"“{origin.Words}” is not in the catalogue.", "Write the kind of ingredient, such as `rye whiskey`; it is left out of the guess.");
     }
 }

@@ -14,9 +14,8 @@ internal static class MenuWords
     public static IReadOnlyList<Kind> Meanings(Named named, Kinds kinds) =>
         Table.Value.TryGetValue(named.Words.Trim().ToLowerInvariant(), out var ids) ? [.. ids.Select(id => kinds[id])] : [named.Kind];
 
-    /// <summary>The likeliest kind that the words of a menu name; nothing when neither the table nor the catalogue knows them.</summary>
-    public static Kind? First(string words, Kinds kinds) =>
-        Table.Value.TryGetValue(words.Trim().ToLowerInvariant(), out var ids) ? kinds[ids[0]] : kinds.Find(words).Kind;
+    /// <summary>The likeliest kind that words of the table stand for; nothing when they are not in it.</summary>
+    public static Kind? First(string words, Kinds kinds) => Table.Value.TryGetValue(words.Trim().ToLowerInvariant(), out var ids) ? kinds[ids[0]] : null;
 
     /// <summary>The pale kind poured for it; the kind itself where there is none.</summary>
     public static Kind Pale(Kind kind, Kinds kinds) => PaleTable.Value.TryGetValue(kind.Id, out var id) && id.Length > 0 ? kinds[id] : kind;

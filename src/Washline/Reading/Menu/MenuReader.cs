@@ -3,7 +3,7 @@ using Washline.Drinks;
 namespace Washline.Reading.Menu;
 
 /// <summary>Goes through the lines of a menu once.</summary>
-internal sealed class MenuReader(Kinds kinds)
+internal sealed class MenuReader(Kinds kinds, bool sure = false)
 {
     private readonly IngredientText ingredients = new(kinds);
     private readonly List<Spec> specs = [];
@@ -23,7 +23,7 @@ internal sealed class MenuReader(Kinds kinds)
 
     private void Take(SourceLine line)
     {
-        if (MenuText.Row(line, kinds) is { } row)
+        if (MenuText.Row(line, kinds, sure) is { } row)
         {
             if (spec.Lines.Count > 0) Finish();
             Named(line, row.From);
@@ -134,7 +134,7 @@ internal sealed class MenuReader(Kinds kinds)
     {
         if (spec.Lines.Count > 0)
         {
-            if (spec.Title.Length == 0) spec.Title = "Untitled drink";
+            if (spec.Title.Length == 0) spec.Title = MenuText.Untitled;
             specs.Add(spec.Made());
             origins.Add(spec.Origins);
         }

@@ -23,9 +23,19 @@ internal static partial class MenuText
     /// <summary>Reads the drinks of a menu.</summary>
     public static Draft Read(string text, Kinds kinds) => new MenuReader(kinds).Read(SourceLine.Split(text));
 
+    /// <summary>Reads a drink from one line that is known to name what is in it, whether or not the catalogue has its words; of several lines, as a menu.</summary>
+    public static Draft Line(string text, Kinds kinds)
+    {
+        var lines = SourceLine.Split(text);
+        return new MenuReader(kinds, sure: lines.Count(l => !l.IsBlank) == 1).Read(lines);
+    }
+
+    /// <summary>What a drink is called that has no name.</summary>
+    public const string Untitled = "Untitled drink";
+
     /// <summary>The stretches of a line that name ingredients or ways to serve, and where they begin; nothing when it is no such line.</summary>
-    /// <remarks>At least two, and most of them known.</remarks>
-    public static (int From, List<(int From, int To)> Items)? Row(SourceLine line, Kinds kinds)
+    /// <remarks>At least two, and most of them known, unless it is sure that it is such a line.</remarks>
+    public static (int From, List<(int From, int To)> Items)? Row(SourceLine line, Kinds kinds, bool sure = false)
     {
         var text = line.Text;
         if (text.Length > SourceLine.Longest) return null;
@@ -35,14 +45,14 @@ internal static partial class MenuText
         foreach (var from in Starts(text, to))
         {
             var items = Items(text, from, to);
-            if (items.Count < 2) continue;
+            if (items.Count < (sure ? 1 : 2)) continue;
             // Behind a name, the same words say as much: a name is not an ingredient, and holds no comma.
             var named = text[..from].Trim(' ', '-', '•', '*', '–', '—', '|', ':', '.');
             if (named.Length > 0 && (named.Contains(',', StringComparison.Ordinal) || kinds.Find(named) is { Kind: not null, Left: "" })) continue;
             // A single word that names nothing by itself may still be meant; most must be known.
             var known = items.Count(i => Known(text[i.Item1..i.Item2], kinds));
             var share = (double)known / items.Count - (TalkText.Words(text[items[0].Item1..items[0].Item2]) > MostWordsInOne ? 0.3 : 0);
-            if (known < 2 || share < 0.5 || share < bestShare) continue;
+            if (!sure && (known < 2 || share < 0.5) || share < bestShare) continue;
             (best, bestShare) = ((from, items), share);
         }
 

@@ -112,7 +112,7 @@ public class GuessLaws
     public void An_ounce_jigger_at_home_gives_ounces()
     {
         var bar = Bar.Empty with { Measures = [new Measure("Jigger", "oz", 0.25, 0.125, 2)] };
-        var (menu, _) = MenuLine.Split("gin, lemon juice, simple syrup", Kinds.Catalogue);
+        var (menu, _) = MenuLine.Read("gin, lemon juice, simple syrup", Kinds.Catalogue);
         Assert.All(Guess.Of(menu, Memory.None, bar).Proposals[0].Lines, l => Assert.Equal("oz", l.Line.Amount.Unit.Name));
     }
 
@@ -133,15 +133,38 @@ public class GuessLaws
     [Fact]
     public void Nothing_known_gives_no_proposal_and_a_problem_for_each_word()
     {
-        var (menu, problems) = MenuLine.Split("Night: moon jelly,  starlight", Kinds.Catalogue);
+        var (menu, problems) = MenuLine.Read("Night: moon jelly,  starlight", Kinds.Catalogue);
         Assert.Equal(("Night", 0), (menu.Title, menu.Ingredients.Count));
         Assert.Equal([(1, 8), (1, 21)], problems.Select(p => (p.Line, p.Column)));
         Assert.Empty(Guess.Of(menu, Memory.None, Bar.Empty).Proposals);
     }
 
+    [Theory]
+    [InlineData("Paper Moth – mezcal · lime · honey", "Paper Moth", Style.Any, "mezcal lime-juice honey-syrup")]
+    [InlineData("gin, lemon, sugar, up", "", Style.Up, "gin lemon-juice simple-syrup")]
+    [InlineData("bourbon and sweet vermouth, on the rocks   12", "", Style.Rocks, "bourbon sweet-vermouth")]
+    [InlineData("Long Pier: dark rum, lime, topped with ginger beer, tall", "Long Pier", Style.Tall, "dark-rum lime-juice ginger-beer")]
+    [InlineData("gin", "", Style.Any, "gin")]
+    public void A_menu_line_is_read_as_the_reader_of_menus_reads_it(string text, string title, Style style, string kinds)
+    {
+        var (menu, problems) = MenuLine.Read(text, Kinds.Catalogue);
+        Assert.Empty(problems);
+        Assert.Equal((title, style, kinds), (menu.Title, menu.Style, string.Join(' ', menu.Ingredients.Select(n => n.Kind.Id))));
+    }
+
+    [Fact]
+    public void A_word_that_the_household_has_placed_is_known()
+    {
+        var bar = Bar.Empty with { Words = [new PlacedWords("zorblatt", Kinds.Catalogue["amaro"])] };
+        var (menu, problems) = MenuLine.Read("rye whiskey, zorblatt", bar.Kinds);
+        Assert.Empty(problems);
+        var line = Guess.Of(menu, Memory.None, bar).Proposals[0].Lines[1];
+        Assert.Equal(("zorblatt", "amaro"), (line.Line.Ingredient, line.Line.Kind!.Id));
+    }
+
     private static Guess Of(string menu, Memory? memory = null)
     {
-        var (line, problems) = MenuLine.Split(menu, Kinds.Catalogue);
+        var (line, problems) = MenuLine.Read(menu, Kinds.Catalogue);
         Assert.Empty(problems);
         return Guess.Of(line, memory ?? Memory.None, Bar.Empty);
     }
