@@ -20,6 +20,7 @@ public static class Demo
     /// <returns>Whether it was laid out now.</returns>
     public static bool LayOut(BarFile file)
     {
+        if (!file.Load().IsEmpty) return false; // looking at it waits for nobody who is writing
         var laid = false;
         file.Change(bar =>
         {

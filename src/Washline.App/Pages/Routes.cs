@@ -8,12 +8,18 @@ namespace Washline.App.Pages;
 /// <summary>Every address of the site.</summary>
 internal static class Routes
 {
+    private const int FewSpecs = 40; // fitted in well under a second
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(1);
+
     public static void Map(IEndpointRouteBuilder site, Shelf shelf)
     {
-        site.MapGet("/", IResult () =>
+        site.MapGet("/", IResult (HttpResponse answer) =>
         {
             var bar = shelf.Load();
-            return bar.IsEmpty ? Show<WelcomePage>([]) : Show<SpecsPage>(new() { ["Fits"] = shelf.Fits(bar), ["Bar"] = bar });
+            if (bar.IsEmpty) return Show<WelcomePage>([]);
+            var fits = shelf.FitsWithin(bar, bar.Specs.Count <= FewSpecs ? Timeout.InfiniteTimeSpan : Patience);
+            if (fits.Any(f => f.Fit is null)) answer.Headers["Refresh"] = "2"; // seconds; what is being looked for then is there
+            return Show<SpecsPage>(new() { ["Fits"] = fits, ["Bar"] = bar });
         });
         site.MapPost("/demo", ([FromForm] string? lay) =>
         {

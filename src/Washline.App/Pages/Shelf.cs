@@ -28,12 +28,24 @@ internal sealed class Shelf(BarFile file)
     }
 
     /// <summary>The fit of a spec to a bar that was loaded here.</summary>
-    public Fit Fit(Spec spec, Bar bar) => homes.TryGetValue(bar, out var known)
-        ? known.Fits.GetOrAdd(SpecText.Write(spec), _ => Fitting.Fit.Find(spec, bar, Kinds.Catalogue))
-        : Fitting.Fit.Find(spec, bar, Kinds.Catalogue);
+    public Fit Fit(Spec spec, Bar bar) => Looked(spec, bar).Value;
 
     /// <summary>The fits of every spec of a bar that was loaded here, in its order.</summary>
     public IReadOnlyList<Fit> Fits(Bar bar) => [.. bar.Specs.AsParallel().AsOrdered().Select(s => Fit(s, bar))];
+
+    /// <summary>Every spec of a bar that was loaded here, in its order, with its fit where that is found in so much time; the others go on being looked for.</summary>
+    public IReadOnlyList<(Spec Spec, Fit? Fit)> FitsWithin(Bar bar, TimeSpan patience)
+    {
+        Task.Run(() => Fits(bar)).Wait(patience);
+        return [.. bar.Specs.Select(s => (s, Looked(s, bar) is { IsValueCreated: true } found ? found.Value : null))];
+    }
+
+    // Who asks for a fit that somebody else is looking for waits for that one.
+    private Lazy<Fit> Looked(Spec spec, Bar bar)
+    {
+        Lazy<Fit> Find() => new(() => Fitting.Fit.Find(spec, bar, Kinds.Catalogue));
+        return homes.TryGetValue(bar, out var known) ? known.Fits.GetOrAdd(SpecText.Write(spec), _ => Find()) : Find();
+    }
 
     /// <summary>Every spec of a bar that was loaded here, in order of what a drinker would notice, and what to buy next.</summary>
     public Tonight Tonight(Bar bar)
@@ -46,6 +58,6 @@ internal sealed class Shelf(BarFile file)
     {
         public ConcurrentDictionary<string, Tonight> Evenings { get; } = new(StringComparer.Ordinal);
 
-        public ConcurrentDictionary<string, Fit> Fits { get; } = new(StringComparer.Ordinal);
+        public ConcurrentDictionary<string, Lazy<Fit>> Fits { get; } = new(StringComparer.Ordinal);
     }
 }

@@ -40,6 +40,7 @@ public static class Site
         var site = builder.Build();
         site.UseHostFiltering();
         site.Use(Guarded);
+        site.Use(Headed);
         site.UseExceptionHandler(failed => failed.Run(Failed));
         site.UseStatusCodePages(Astray);
         site.UseRouting();
@@ -61,6 +62,22 @@ public static class Site
             headers["Cross-Origin-Opener-Policy"] = "same-origin";
             return Task.CompletedTask;
         });
+        return next(context);
+    }
+
+    // HEAD is answered as GET is; the server leaves the page itself out.
+    private static Task Headed(HttpContext context, RequestDelegate next)
+    {
+        if (HttpMethods.IsHead(context.Request.Method))
+        {
+            context.Request.Method = HttpMethods.Get;
+            context.Response.OnStarting(() =>
+            {
+                context.Request.Method = HttpMethods.Head;
+                return Task.CompletedTask;
+            });
+        }
+
         return next(context);
     }
 

@@ -1,5 +1,10 @@
 using System.Net;
+using Microsoft.AspNetCore.Components;
+using Microsoft.AspNetCore.Components.Web;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Logging;
 using Washline.App.Pages;
+using Washline.Fitting;
 
 namespace Washline.Tests.Browser;
 
@@ -12,6 +17,9 @@ public sealed class EveryAddressAnswers
     [InlineData("A+B & C #1 %41?")]
     [InlineData("Two~Halves = One")]
     [InlineData("Œuf à la 茶")]
+    [InlineData("..")]
+    [InlineData(".")]
+    [InlineData("~.. ~Tide")]
     public async Task A_spec_is_found_whatever_stands_in_its_title(string title)
     {
         await using var house = await OpenHouse.Open(demo: true);
@@ -62,5 +70,45 @@ public sealed class EveryAddressAnswers
         using var client = new HttpClient();
         using var response = await client.GetAsync(new Uri(house.Address + "/%2e%2e%2f%2e%2e%2fetc%2fpasswd"), Stop);
         Assert.Equal(HttpStatusCode.NotFound, response.StatusCode);
+    }
+
+    [Theory]
+    [InlineData("/", HttpStatusCode.OK)]
+    [InlineData("/spec/Daiquiri", HttpStatusCode.OK)]
+    [InlineData("/spec/Nobody", HttpStatusCode.NotFound)]
+    public async Task The_head_of_a_page_is_answered_as_the_page_is(string address, HttpStatusCode code)
+    {
+        await using var house = await OpenHouse.Open(demo: true);
+        using var client = new HttpClient();
+        foreach (var _ in new[] { 1, 2 }) // twice over one connection: nothing is left over from the first
+        {
+            using var asked = new HttpRequestMessage(HttpMethod.Head, new Uri(house.Address + address));
+            using var head = await client.SendAsync(asked, Stop);
+            Assert.Equal((code, "text/html", ""), (head.StatusCode, head.Content.Headers.ContentType?.MediaType, await head.Content.ReadAsStringAsync(Stop)));
+        }
+    }
+
+    [Fact]
+    public async Task Specs_whose_fit_is_not_found_yet_are_shown_and_found_later()
+    {
+        await using var house = await OpenHouse.Open(demo: true);
+        var shelf = new Shelf(house.File);
+        var bar = shelf.Load();
+        var waiting = bar.Specs.Select(s => (s, (Fit?)null)).ToList();
+        var page = await Rendered(new() { ["Fits"] = waiting, ["Bar"] = bar });
+        Assert.Contains($"{bar.Specs.Count} still being fitted", page, StringComparison.Ordinal);
+        Assert.All(bar.Specs, s => Assert.Contains(WebUtility.HtmlEncode(s.Title), page, StringComparison.Ordinal));
+
+        Assert.Equal(bar.Specs, shelf.FitsWithin(bar, TimeSpan.Zero).Select(f => f.Spec));
+        var found = shelf.FitsWithin(bar, Timeout.InfiniteTimeSpan);
+        Assert.Equal(bar.Specs.Select(s => shelf.Fit(s, bar)), found.Select(f => f.Fit));
+        Assert.DoesNotContain("being fitted", await Rendered(new() { ["Fits"] = found, ["Bar"] = bar }), StringComparison.Ordinal);
+    }
+
+    private static async Task<string> Rendered(Dictionary<string, object?> shown)
+    {
+        await using var services = new ServiceCollection().AddLogging().BuildServiceProvider();
+        await using var renderer = new HtmlRenderer(services, services.GetRequiredService<ILoggerFactory>());
+        return await renderer.Dispatcher.InvokeAsync(async () => (await renderer.RenderComponentAsync<SpecsPage>(ParameterView.FromDictionary(shown))).ToHtmlString());
     }
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Microsoft.Data.Sqlite;
+using Washline.App;
 using Washline.App.Storage;
 using Washline.Drinks;
 
@@ -52,5 +53,17 @@ public sealed class TwoWriters : IDisposable
         Assert.Equal($"washline: Another program has been writing to {home.Bar} for more than five seconds.  Wait until it has finished, then run this again; nothing was changed.\n", answer.Error);
         BarFileTests.Do(other, "ROLLBACK");
         Assert.Empty(BarFile.Open(home.Bar).Load().Tools);
+    }
+
+    [Fact]
+    public void Who_looks_at_the_demo_does_not_wait_for_who_writes_in_it()
+    {
+        var file = BarFile.Open(home.Bar);
+        Assert.True(Demo.LayOut(file));
+        file.Change(bar =>
+        {
+            Assert.False(Demo.LayOut(BarFile.Open(home.Bar)));
+            return bar;
+        });
     }
 }
