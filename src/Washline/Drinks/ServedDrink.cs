@@ -48,6 +48,10 @@ public sealed record ServedDrink
     /// <summary>Grams of ethanol in it.</summary>
     public required double EthanolG { get; init; }
 
+    /// <summary>Grams of ice that are still ice at the first sip of a drink that is drunk with it; nil for any other. Computed each time it is asked for.</summary>
+    public double IceDrunkG => !Service.DrunkWithIce ? 0
+        : Meeting.Of(Sum(Pours, last: false), Sum(Pours, last: true), Service, Service.IceWet ?? true).After(Service.Seconds).IceLeftG;
+
     /// <summary>How what meets the ice cools and thins with time. Computed each time it is asked for.</summary>
     public ChillCourse Course
     {

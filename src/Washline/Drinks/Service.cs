@@ -20,6 +20,9 @@ public sealed record Service(Technique Technique, double Seconds, ServedIce Serv
     /// <summary>The longest that drink and ice are followed, seconds; a drink left longer is taken as left so long.</summary>
     public const double MostSeconds = 600;
 
+    /// <summary>Whether its crushed ice is cubes broken in a cloth: pieces of 20 mm, where a crusher gives 8.</summary>
+    public bool Cracked { get; init; }
+
     /// <summary>Whose hand shakes and stirs.</summary>
     public Hand Hand { get; init; } = Hand.Unknown;
 
@@ -49,7 +52,7 @@ public sealed record Service(Technique Technique, double Seconds, ServedIce Serv
         return Technique switch
         {
             Technique.NoIce => new Ice(0, 32, celsius),
-            _ when DrunkWithIce => new Ice(Math.Min(Ice.MostG, 1.6 * grams), 8, celsius),
+            _ when DrunkWithIce => new Ice(Math.Min(Ice.MostG, 1.6 * grams), CrushedEdge, celsius),
             _ when InGlass => new Ice(IceInGlass(), EdgeInGlass, celsius),
             _ => new Ice(Math.Clamp(1.5 * grams, 200, Ice.MostG), 32, celsius),
         };
@@ -64,10 +67,13 @@ public sealed record Service(Technique Technique, double Seconds, ServedIce Serv
         _ => Technique is Technique.Swizzle ? Math.Min(220, 0.50 * Glass.CapacityMl) : 0,
     };
 
-    private double EdgeInGlass => ServedOn switch
+    /// <summary>Edge of a piece of the ice in the glass, mm.</summary>
+    public double EdgeInGlass => ServedOn switch
     {
-        ServedIce.LargeCube => 50,
-        ServedIce.Crushed => 8,
-        _ => Technique == Technique.Swizzle ? 8 : 32,
+        ServedIce.LargeCube => Ice.EdgeOf(IceKind.Large),
+        ServedIce.Crushed => CrushedEdge,
+        _ => Technique == Technique.Swizzle ? CrushedEdge : Ice.EdgeOf(IceKind.Cubes),
     };
+
+    private double CrushedEdge => Ice.EdgeOf(Cracked ? IceKind.Cracked : IceKind.Crushed);
 }
