@@ -68,7 +68,8 @@ public static class DrinkJson
                 ["nearestJnd"] = Round(o.NearestJnd),
                 ["buy"] = o.Buy,
             })),
-            ["atHome"] = Array(fit.Home.Reasons.Select(r => JsonValue.Create(r))),
+            ["atHome"] = Array(fit.Home.Reasons.Select(r => JsonValue.Create(r.Sentence))),
+            ["reasons"] = Array(fit.Home.Reasons.Select(ReasonJson.Of)),
         };
         foreach (var (name, offer) in new[] { ("straight", fit.Straight), ("closest", fit.Closest), ("simplest", fit.Simplest) })
             if (offer is not null) json[name] = Of(offer, country);
@@ -159,7 +160,8 @@ public static class DrinkJson
         ["cautions"] = Array(Cautions.Of(offer.Drink.Pours, offer.Drink.Service.Technique).Append(Cautions.First).Select(c => JsonValue.Create(c))),
     };
 
-    private static JsonObject Served(ServedDrink drink) => Served(drink.Served, drink.MeltMl, drink.DilutionPercent);
+    /// <summary>A drink at its first sip.</summary>
+    internal static JsonObject Served(ServedDrink drink) => Served(drink.Served, drink.MeltMl, drink.DilutionPercent);
 
     private static JsonObject Served(Sip sip, double meltMl, double dilutionPercent)
     {
@@ -217,7 +219,7 @@ public static class DrinkJson
     private static string OneOrMore(IEnumerable<JsonObject> answers) => answers.ToArray() is var all && all.Length == 1 ? Text(all[0]) : Text(new JsonArray([.. all]));
 
     // More digits than any of our models is good for, fewer than noise.
-    private static double Round(double value) => Math.Round(value, 3) + 0.0;
+    internal static double Round(double value) => Math.Round(value, 3) + 0.0;
 
     /// <summary>JSON as every answer is written.</summary>
     internal static string Text(JsonNode json) => json.ToJsonString(Form);

@@ -28,7 +28,7 @@ public static class FitSheet
 
         text.Append(head.Text()).Append(Say.NotCounted(fit.Spec, closest.Lines.Select(l => l.Line))).AppendLine().AppendLine("  * not the maker's amount   ~ between the marks, by eye").AppendLine();
         text.Append("  as meant: ").AppendLine(Say.How(fit.Target.Service)).Append("  at home:  ").AppendLine(Say.How(fit.Home.Service));
-        foreach (var reason in fit.Home.Reasons) text.Append("  ").AppendLine(reason);
+        foreach (var reason in fit.Home.Reasons) text.Append("  ").AppendLine(reason.Why).Append("    ").AppendLine(reason.Effect);
         text.AppendLine();
 
         var meant = fit.Target;

@@ -84,8 +84,7 @@ public sealed record Fit
     private static Fit Of(Spec spec, Bar bar, Kinds kinds, ServedDrink? balance)
     {
         var target = ServedDrink.Of(spec, bar.Settings.IceWet, hand: bar.Settings.Hand);
-        var need = target.WashLine.LiquidMl + WashLine.Displaced(ServedDrink.Run(target.Pours, target.Service).Served, target.WashLine.IceG);
-        var home = HomeService.Of(spec, target.Service, need, bar);
+        var home = HomeService.Of(spec, target, bar, kinds);
         var (slots, missing) = Slots.For(spec, target, bar, kinds, MostBottles, balance is null ? Reach.Usual : Reach.Riffed);
         return new Fit(slots) { Spec = spec, Target = balance ?? target, Home = home, OutOfReach = missing };
     }

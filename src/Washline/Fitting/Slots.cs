@@ -1,4 +1,5 @@
 using Washline.Drinks;
+using Washline.Fitting.AtHome;
 
 namespace Washline.Fitting;
 
@@ -30,7 +31,7 @@ internal static class Slots
             var options = enough
                 .Where(r => r.StandIn.Jnd <= enough[0].StandIn.Jnd + Beside)
                 .Take(mostBottles)
-                .Select(r => Option(line, asked, r.Item, r.StandIn, bar.Measures, reach))
+                .Select(r => Option(line, asked, r.Item, r.StandIn, bar, reach))
                 // Where the nearest bottle is nearly empty, one that holds enough goes first.
                 .OrderBy(o => o.StandInJnd + (o.Item.LeftMl < asked.Millilitres.Typical ? 0.5 : 0)).ToList();
             if (options.Count > 0)
@@ -54,11 +55,11 @@ internal static class Slots
         return (slots, missing);
     }
 
-    private static Slot.Option Option(Line line, Pour asked, ShelfItem item, (double Jnd, string Reason) standIn, IReadOnlyList<Measure> measures, Reach reach)
+    private static Slot.Option Option(Line line, Pour asked, ShelfItem item, (double Jnd, string Reason) standIn, Bar bar, Reach reach)
     {
         var ratio = Ratio(asked, item.Pour);
         return new Slot.Option(item, standIn.Jnd, standIn.Reason, Noticing.Carry(asked, item.Pour), ratio,
-            Marks.For(line.Amount, asked.Millilitres.Typical, measures, item.LeftMl, reach, ratio));
+            HomeMeasures.Marks(line, Marks.For(line.Amount, asked.Millilitres.Typical, bar.Measures, item.LeftMl, reach, ratio), bar));
     }
 
     // How much more of the bottle brings as much of what the line is there for: spirit, sugar or acid.

@@ -1,3 +1,6 @@
+using Washline.Drinks;
+using Washline.Fitting.AtHome;
+
 namespace Washline.Fitting;
 
 /// <summary>Why a line is poured differently, in a bartender's words.</summary>
@@ -25,14 +28,29 @@ internal static class Why
             reasons.Add(FormattableString.Invariant($"{poured.Acid.Typical:0} g/L acid where {asked.Acid.Typical:0} was meant"));
         }
 
+        if (HomeMeasures.Why(slot.Line, mark) is { Length: > 0 } measured) reasons.Add(measured);
         if (!mark.IsMakers) reasons.Add(Amount(slot, option, mark));
         return string.Join("; ", reasons);
     }
 
-    private static string Amount(Slot slot, Slot.Option option, Mark mark) =>
-        mark.Millilitres > slot.AskedMl ? "more, to bring the drink back into balance"
-        : option.Item.LeftMl < slot.AskedMl ? FormattableString.Invariant($"less, because only {option.Item.LeftMl:0.#} mL are left")
-        : "less, to bring the drink back into balance";
+    private static string Amount(Slot slot, Slot.Option option, Mark mark)
+    {
+        var more = mark.Millilitres > slot.AskedMl;
+        if (!more && option.Item.LeftMl < slot.AskedMl) return FormattableString.Invariant($"less, because only {option.Item.LeftMl:0.#} mL are left");
+        var word = more ? "more" : "less";
+        return Makeup(slot.Asked, option.Item.Pour) is { } makeup && makeup.MoreOfIt == more
+            ? FormattableString.Invariant($"{word}, for it is {makeup.Than}: {makeup.Ml:0.#} mL bring as much as {slot.AskedMl:0.#}")
+            : $"{word}, to bring the drink back into balance";
+    }
+
+    // What the line is there for, and how much of the bottle brings as much of it.
+    private static (bool MoreOfIt, string Than, double Ml)? Makeup(Pour asked, Pour poured)
+    {
+        var (a, b, less, more) = asked.Strength.Typical >= 15 ? (asked.Strength.Typical, poured.Strength.Typical, "weaker", "stronger")
+            : asked.Sugar.Typical >= 200 ? (asked.Sugar.Typical, poured.Sugar.Typical, "less sweet", "sweeter")
+            : (asked.Acid.Typical, poured.Acid.Typical, "less sour", "sourer");
+        return a <= 0 || b <= 0 || !Differs(a, b, 0) ? null : (b < a, b < a ? less : more, asked.Millilitres.Typical * a / b);
+    }
 
     private static bool Differs(double a, double b, double least) => Math.Abs(a - b) >= least && Math.Abs(a - b) > Telling * Math.Max(a, b);
 }

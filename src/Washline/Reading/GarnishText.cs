@@ -33,9 +33,33 @@ internal static partial class GarnishText
         return Last().Match(method) is { Success: true } last ? [last.Groups[1].Value.Trim()] : [];
     }
 
+    /// <summary>The single garnishes of one that names several: <c>orange slice and cherry</c>, <c>mint, lime wheel</c>; what is refused (<c>no garnish</c>) is left out.</summary>
+    public static IEnumerable<string> Parts(string garnish) =>
+        And().Split(garnish).Select(p => p.Trim()).Where(p => p.Length > 0 && !p.StartsWith("no ", StringComparison.OrdinalIgnoreCase) && !p.StartsWith("without ", StringComparison.OrdinalIgnoreCase));
+
+    /// <summary>What may be chosen between: <c>lemon or orange twist</c> is a lemon twist or an orange twist.</summary>
+    public static IReadOnlyList<string> Either(string garnish)
+    {
+        var ways = Or().Split(garnish).Select(w => w.Trim()).Where(w => w.Length > 0).ToList();
+        if (ways.Count < 2 || Laid().Match(ways[^1]) is not { Success: true } laid) return ways;
+        return [.. ways.Select(w => Laid().IsMatch(w) ? w : $"{w} {laid.Value}")];
+    }
+
+    /// <summary>Whether it is cut from the skin: a twist, a peel, a coin; anything else of a fruit is a slice.</summary>
+    public static bool IsPeel(string garnish) => Peel().IsMatch(garnish);
+
     private static bool TalksOfNothingElse(string what) => what.Length <= 80 && !MethodText.Starts(what) && !MethodText.Holds(what);
 
     private const string Laying = "(?:" + ServingWords.Cuts + @"|sprigs?|leaf|leaves|cherry|cherries|olives?|onions?|stick|beans?|flower|feather|nutmeg|rim|crown|bouquet|umbrella|pepper|cinnamon|anise|celery|rose|petals?)";
+
+    [GeneratedRegex(@"\s*[,+&/]\s*|\s+(?:and|with)\s+", RegexOptions.IgnoreCase)]
+    private static partial Regex And();
+
+    [GeneratedRegex(@"\s+or\s+", RegexOptions.IgnoreCase)]
+    private static partial Regex Or();
+
+    [GeneratedRegex(@"\b(?:twists?|peels?|zests?|coins?|ribbons?|swaths?|spirals?|strips?|curls?|rinds?|skins?|discs?)\b", RegexOptions.IgnoreCase)]
+    private static partial Regex Peel();
 
     [GeneratedRegex(@"^\s*garnish(?:ed|es)?\s+(?:it\s+|each\s+|the\s+\w+\s+)?(?:with|of)\s+(.+)$", RegexOptions.IgnoreCase)]
     private static partial Regex Leading();
