@@ -28,7 +28,10 @@ public static class FitSheet
 
         text.Append(head.Text()).Append(Say.NotCounted(fit.Spec, closest.Lines.Select(l => l.Line))).AppendLine().AppendLine("  * not the maker's amount   ~ between the marks, by eye").AppendLine();
         text.Append("  as meant: ").AppendLine(Say.How(fit.Target.Service)).Append("  at home:  ").AppendLine(Say.How(fit.Home.Service));
-        foreach (var reason in fit.Home.Reasons) text.Append("  ").AppendLine(reason.Why).Append("    ").AppendLine(reason.Effect);
+        foreach (var reason in fit.Home.Reasons.Where(r => !r.IsSame)) text.Append("  ").AppendLine(reason.Why).Append("    ").AppendLine(reason.Effect);
+        var same = fit.Home.Reasons.Where(r => r.IsSame).ToList();
+        foreach (var reason in same) text.Append("  ").AppendLine(reason.Why);
+        if (same.Count > 0) text.Append("    ").AppendLine(Say.Same(same.Count));
         text.AppendLine();
 
         var meant = fit.Target;

@@ -134,6 +134,9 @@ public static class Say
         static string Why(Line line) => line.Kind is null ? "not in the catalogue" : line.Optional ? "optional, and not at home" : line.Amount.Unit.Kind == UnitKind.Unsaid ? "no amount is written" : "nobody knows how much that is";
     }
 
+    /// <summary>What stands under so many things that are done otherwise and make no difference.</summary>
+    public static string Same(int count) => count == 1 ? "That leaves the drink as it is." : "These leave the drink as it is.";
+
     /// <summary>A number with a true minus sign.</summary>
     public static string Number(double value, string form)
     {

@@ -14,6 +14,10 @@ public sealed class PourFitReadCommands : IDisposable
     [InlineData("Breakwater Sour", "breakwater-sour")] // a rum of 63 % is called for
     [InlineData("Kiln and Palm", "out-of-reach")]
     [InlineData("Frozen Daiquiri", "no-blender")]
+    [InlineData("Negroni", "no-large-cube")]
+    [InlineData("Gasworks Swizzle", "no-crusher")]
+    [InlineData("Manhattan", "no-cherry")]
+    [InlineData("Martini", "no-cone")]
     public void Fit_prints_its_sheet(string title, string name)
     {
         var answer = home.Run("fit", title);
@@ -29,6 +33,20 @@ public sealed class PourFitReadCommands : IDisposable
         var answer = home.Run("pour", title);
         Assert.Equal((0, ""), (answer.Exit, answer.Error));
         Golden.Check("pour-" + name, answer.Out);
+    }
+
+    [Fact]
+    public void Fit_prints_what_a_bare_kitchen_does_instead()
+    {
+        // A home that has been listed, and in which next to nothing for making drinks was found.
+        foreach (var (what, name) in new[] { ("tool", "shaker"), ("tool", "mixing glass"), ("tool", "barspoon"), ("tool", "strainer"), ("tool", "fine strainer"), ("tool", "muddler"), ("tool", "peeler"), ("tool", "citrus press"), ("measure", "jigger"), ("measure", "small graduated measure"), ("glass", "coupe"), ("glass", "nick and nora"), ("glass", "flute"), ("fruit", "lemons") })
+            Assert.Equal(0, home.Run("bar", "remove", name).Exit);
+        Assert.Equal(0, home.Run("bar", "add", "tool", "kettle").Exit);
+        var file = home.Write("attic.txt", "Attic Stair\n\n60 ml bourbon\n25 ml lime juice, fresh\n1 barspoon orgeat\n2 spritzes absinthe\n\nmethod: muddle, shake 12 s and double strain\nice: none\nglass: coupe\ngarnish: lemon twist and grated nutmeg\n");
+        var answer = home.Run("fit", file);
+        Assert.Equal((0, ""), (answer.Exit, answer.Error));
+        Golden.Check("fit-bare-kitchen", answer.Out);
+        Golden.Check("fit-bare-kitchen-json", home.Run("fit", file, "--json").Out);
     }
 
     [Fact]

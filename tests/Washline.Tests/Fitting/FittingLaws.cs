@@ -84,6 +84,27 @@ public class FittingLaws
         Assert.Equal("less, because only 25 mL are left", rum.Why);
     }
 
+    [Theory]
+    [InlineData("20 ml simple syrup (1:1)", "simple-syrup", "rich-syrup", "the same sugar in less water", "sweeter", "sugar")]
+    [InlineData("20 ml rich syrup (2:1)", "rich-syrup", "simple-syrup", "the same sugar in more water", "less sweet", "sugar")]
+    [InlineData("20 ml honey syrup", "honey-syrup", "honey", "the same honey: loosen it with a little warm water first", "sweeter", "sugar")]
+    [InlineData("30 ml lime juice", "lime-juice", "bottled-lime-juice", "cooked and flat and less sour", "less sour", "acid")]
+    [InlineData("30 ml lemon juice", "lemon-juice", "bottled-lemon-juice", "cooked and flat and less sour", "less sour", "acid")]
+    public void A_thicker_syrup_or_a_duller_juice_says_what_it_brings_and_so_how_much_of_it(string line, string asked, string bottle, string reason, string than, string of)
+    {
+        var other = All[asked].IsA("sweetener") ? "lime-juice" : "simple-syrup";
+        string[] rest = ["light-rum", other, bottle];
+        var bar = Bar.Empty with { Bottles = [.. rest.Select(id => new Bottle { Name = id, Kind = All[id] })], Measures = [new Measure("fine", "ml", 1, 1, 60)], Settings = new Settings("us", true) };
+        var spec = DemoHome.Read($"Sour\n\n60 ml light rum\n{(All[asked].IsA("juice") ? "" : "30 ml lime juice\n")}{(All[asked].IsA("sweetener") ? "" : "20 ml simple syrup\n")}{line}\n\nmethod: shake 12 s\nice: none\n");
+        var poured = Assert.Single(Fit.Find(spec, bar, All).Closest!.Lines, l => l.Line.Kind!.Id == asked);
+        Assert.Equal(bottle, poured.Pour.Kind.Id);
+        Assert.Contains(reason, poured.Why, StringComparison.Ordinal);
+        var (meant, home) = of == "sugar" ? (Pour.AsWritten(poured.Line)!.Sugar.Typical, poured.Pour.Sugar.Typical) : (Pour.AsWritten(poured.Line)!.Acid.Typical, poured.Pour.Acid.Typical);
+        Assert.Equal(home > meant, poured.Mark.Millilitres < poured.AskedMl);
+        Assert.Contains(FormattableString.Invariant($"{home:0} g/L {of} where {meant:0} was meant"), poured.Why, StringComparison.Ordinal);
+        Assert.Contains(FormattableString.Invariant($"{(home > meant ? "less" : "more")}, for it is {than}: {poured.AskedMl * meant / home:0.#} mL bring as much {of} as {poured.AskedMl:0.#}"), poured.Why, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Straight_keeps_the_makers_amounts_where_enough_is_left()
     {

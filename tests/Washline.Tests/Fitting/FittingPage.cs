@@ -67,6 +67,14 @@ public class FittingPage
     }
 
     [Fact]
+    public void The_page_has_every_rule_of_the_home_and_no_other()
+    {
+        var chapter = Page[Page.IndexOf("| rule |", StringComparison.Ordinal)..Page.IndexOf("A rinse needs no tool", StringComparison.Ordinal)];
+        var told = chapter.Split('\n').Skip(2).Where(l => l.StartsWith('|')).SelectMany(l => l.Split('|')[1].Split(',').Select(r => r.Trim(' ', '`')));
+        Assert.Equal(AtHome.ToolRules.Rules.Select(r => r.Data.Item1).Concat(["grater", "glass", "garnish", "jigger", "unit"]).Distinct().Order(StringComparer.Ordinal), told.Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
     public void The_tree_gives_the_distances_that_the_page_shows()
     {
         foreach (var (asked, bottle) in new[] { ("gin", "london-dry-gin"), ("london-dry-gin", "gin"), ("rye-whisky", "bourbon"), ("aged-rum", "dark-rum"), ("pisco", "blanco-tequila"), ("lime-juice", "vodka") })

@@ -50,10 +50,32 @@ public sealed class JsonNames : IDisposable
     }
 
     [Fact]
+    public void What_is_not_at_home_has_names_of_its_own_and_the_numbers_of_both_ways()
+    {
+        var reasons = Answer("fit", "Frozen Daiquiri").GetProperty("reasons").EnumerateArray().ToList();
+        Assert.Equal(["blender", "crushed-ice", "glass"], reasons.Select(r => r.GetProperty("rule").GetString()));
+        Assert.Equal(["tool", "ice", "glass"], reasons.Select(r => r.GetProperty("about").GetString()));
+        foreach (var reason in reasons)
+        {
+            Has(reason, "about rule missing instead why effect lost asMeant atHome distanceJnd standing");
+            foreach (var way in new[] { "asMeant", "atHome" }) Has(reason.GetProperty(way), Glass + " iceInGlassG iceDrunkG glass toRimMm overMl");
+        }
+
+        // Each begins where the one before ended.
+        Assert.Equal(Number(reasons[0], "atHome", "temperatureC"), Number(reasons[1], "asMeant", "temperatureC"));
+        Assert.Equal("wine glass", reasons[2].GetProperty("asMeant").GetProperty("glass").GetString());
+        Assert.Equal("highball", reasons[2].GetProperty("atHome").GetProperty("glass").GetString());
+        Has(Answer("fit", "Negroni").GetProperty("reasons")[0].GetProperty("standing")[0], "seconds asMeantMeltMl atHomeMeltMl");
+        var cherry = Answer("fit", "Manhattan").GetProperty("reasons")[0];
+        Assert.Equal(("garnish", "the sweet bite at the end"), (cherry.GetProperty("about").GetString(), cherry.GetProperty("lost").GetString()));
+        Assert.False(cherry.TryGetProperty("atHome", out _));
+    }
+
+    [Fact]
     public void Fit_answers_with_the_names_it_promised()
     {
         var answer = Answer("fit", "Breakwater Sour");
-        Has(answer, "spec target outOfReach straight closest simplest");
+        Has(answer, "spec target outOfReach atHome reasons straight closest simplest");
         Has(answer.GetProperty("target"), Glass);
         Assert.Equal(0, answer.GetProperty("outOfReach").GetArrayLength());
         foreach (var name in new[] { "straight", "closest", "simplest" })

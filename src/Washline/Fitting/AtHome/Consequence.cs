@@ -44,7 +44,7 @@ public sealed record Consequence(ServedDrink Meant, ServedDrink AtHome)
                 Tell(moves.Acid, Shown, Where("at", meant.AcidGPerL, home.AcidGPerL, " g/L of acid"));
             }
 
-            return told.Count == 0 ? "The drink comes out the same." : $"It comes out {string.Join(", ", told)}: {Verdict}.";
+            return told.Count == 0 ? HomeReason.Same : $"It comes out {string.Join(", ", told)}: {Verdict}.";
         }
     }
 

@@ -10,18 +10,20 @@ internal static class HomeGarnish
     {
         var asked = spec.Garnish.SelectMany(g => Garnish.In(g, kinds)).ToList();
         var lists = asked.Count > 0 && (Garnish.All.Any(g => !g.From.Contains("pantry") && g.IsAt(bar)) || asked.Any(a => a.Either.Any(g => !g.From.Contains("pantry") && g.IsAt(bar))));
+        var laid = asked.SelectMany(a => a.Either).Select(g => g.Name).ToHashSet(); // one thing is not laid on twice
+        var tools = new HashSet<string>();
         foreach (var (words, either) in asked)
         {
             var made = lists ? either.FirstOrDefault(g => g.IsAt(bar)) : either[0];
             if (made is null)
             {
-                var (instead, reason) = either.SelectMany(g => g.StandIns)
-                    .FirstOrDefault(s => s.Instead.IsAt(bar) && !asked.Any(a => a.Either.Any(g => g.Name == s.Instead.Name)));
+                var (instead, reason) = either.SelectMany(g => g.StandIns).FirstOrDefault(s => s.Instead.IsAt(bar) && !laid.Contains(s.Instead.Name));
                 yield return Missing(words, either[0], instead, reason);
+                if (instead is not null) laid.Add(instead.Name);
                 made = instead;
             }
 
-            if (made is not null && Tool(made, bar) is { } tool) yield return tool;
+            if (made is not null && tools.Add(made.Tool) && Tool(made, bar) is { } tool) yield return tool;
         }
     }
 
@@ -52,7 +54,7 @@ internal static class HomeGarnish
             Missing = garnish.Tool,
             Instead = instead,
             Why = why,
-            Effect = "What is in the glass stays the same.",
+            Effect = HomeReason.Same,
         };
     }
 }

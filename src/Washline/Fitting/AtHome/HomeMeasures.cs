@@ -18,7 +18,7 @@ internal static class HomeMeasures
             var swap = rule.First().Swap!;
             var change = Change(asMeant, p => rule.FirstOrDefault(s => ReferenceEquals(s.Pour, p)).Swap is { } own ? own.Ml(p.Millilitres.Typical) : null);
             var told = rule.Select(s => $"{Told.Ml(s.Swap!.Ml(s.Pour.Millilitres.Typical))} where {Told.Number(s.Pour.Millilitres.Typical, "0.#")} was meant").Distinct();
-            yield return Reason(swap.Rule, swap.Missing, swap.Instead, $"{swap.Why}: {Told.List([.. told])}.", change);
+            yield return Reason(swap.Rule, swap.Missing, swap.Instead, $"{swap.Why} ({Told.List([.. told])}).", change);
         }
 
         var poured = asMeant.Pours.Where(p => p.Line?.Amount.Unit is { Kind: UnitKind.Part } or { Kind: UnitKind.Poured } && p.Millilitres.Typical > 0).ToList();
@@ -54,7 +54,7 @@ internal static class HomeMeasures
         var (unit, middle) = (line.Amount.Unit, line.Amount.Middle);
         var atomiser = HomeTools.Has(bar, "atomiser", "atomizer", "spray bottle", "mister");
         if (unit == Units.Spritz && !atomiser)
-            return Counted("atomiser", "atomiser", "dash", "No atomiser at home: a dash for each spritz, dripped all over the top; it does not hang in the air", Units.Spritz, Units.Dash);
+            return Counted("atomiser", "atomiser", "dash", "No atomiser at home: a dash for each spritz, dripped all over the top", Units.Spritz, Units.Dash);
         if (unit == Units.Dash && atomiser && !(line.Kind?.IsA("bitters") ?? true) && !HomeTools.Has(bar, "dasher", "dash bottle", "dasher bottle", "bitters bottle", "dropper"))
             return Counted("dasher", "dasher bottle", "spritz", $"No dasher for the {line.Ingredient} at home: a spritz of the atomiser for each dash", Units.Dash, Units.Spritz);
         if (unit != Units.Barspoon || HomeTools.Has(bar, "barspoon", "bar spoon")) return null;

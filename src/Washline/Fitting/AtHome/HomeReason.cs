@@ -3,6 +3,9 @@ namespace Washline.Fitting.AtHome;
 /// <summary>Something the maker's way needs and this home has not, what to do instead, and what that does.</summary>
 public sealed record HomeReason
 {
+    /// <summary>What is told where it makes no difference.</summary>
+    internal const string Same = "The drink comes out the same.";
+
     /// <summary>What it is about.</summary>
     public required HomeMatter Matter { get; init; }
 
@@ -26,6 +29,9 @@ public sealed record HomeReason
 
     /// <summary>What is lost that no number here shows; empty when nothing is.</summary>
     public string Lost { get; init; } = "";
+
+    /// <summary>Whether it makes no difference to anything that is told here.</summary>
+    public bool IsSame => Effect == Same;
 
     /// <summary>The whole of it.</summary>
     public string Sentence => $"{Why} {Effect}".Trim();

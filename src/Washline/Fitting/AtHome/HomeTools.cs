@@ -63,7 +63,8 @@ internal sealed partial class HomeTools
         }
 
         var service = Drink.Service;
-        if ((service.ServedOn == ServedIce.Crushed || service.Technique == Technique.Swizzle || service.CrushedInside) && !Has("ice crusher", "crusher", "crushed ice", "lewis bag", "ice bag", "mallet", "blender"))
+        var on = Drink.Serving.IceInGlassG > 0 ? service.ServedOn : ServedIce.None;
+        if ((on == ServedIce.Crushed || service.Technique == Technique.Swizzle || service.CrushedInside) && !Has("ice crusher", "crusher", "crushed ice", "lewis bag", "ice bag", "mallet", "blender"))
         {
             var (meant, cracked) = (Drink, service with { Cracked = true });
             var (why, effect) = ("No ice crusher at home: wrap cubes in a cloth and break them with a rolling pin; the pieces come out coarser, some 20 mm instead of 8", "");
@@ -76,16 +77,15 @@ internal sealed partial class HomeTools
             }
 
             var change = Become(cracked);
-            effect += effect.Length > 0 ? Lower(change.Words) : change.Words;
-            if (change.Standing.Count > 0) effect += " " + Standing(change, "crushed ice gives");
+            effect += effect.Length > 0 ? Lower(change.Words) : First(change);
+            if (change.Standing.Count > 0) effect += " " + Standing(change, "crushed ice would give");
             Add("crushed-ice", "ice crusher", "cloth and rolling pin", why + ".", effect, change, HomeMatter.Ice);
         }
 
-        if (service.ServedOn == ServedIce.LargeCube && !Has("mould", "mold", "large cube", "large cube tray", "ice block", "clear ice", "ice sphere"))
+        if (on == ServedIce.LargeCube && !Has("mould", "mold", "large cube", "large cube tray", "ice block", "clear ice", "ice sphere"))
         {
             var change = Become(service with { ServedOn = ServedIce.Cubes });
-            var first = change.DistanceJnd < Nothing ? "The first sip is the same." : change.Words;
-            Add("large-cube", "large ice mould", "ordinary cubes", "No large ice mould at home: use the biggest cubes there are, fresh and dry.", $"{first} {Standing(change, "one large cube gives")}", change, HomeMatter.Ice);
+            Add("large-cube", "large ice mould", "ordinary cubes", "No large ice mould at home: use the biggest cubes there are, fresh and dry.", $"{First(change)} {Standing(change, "one large cube would give")}", change, HomeMatter.Ice);
         }
     }
 
@@ -139,7 +139,7 @@ internal sealed partial class HomeTools
             if (pour.Kind.Piece is { Millilitres.Typical: > 0 } piece && pour.Kind.IsA("citrus-juice"))
             {
                 var ml = Drink.Pours.Where(p => p.Kind == pour.Kind).Sum(p => p.Millilitres.Typical);
-                by = $" turn a fork in each half over a sieve. By hand {Told.A(piece.Words[0])} gives some {Told.Number(HandPressed * piece.Millilitres.Typical, "0")} mL where a press brings {Told.Number(piece.Millilitres.Typical, "0")}:"
+                by = $" halve the {fruit.Name} and turn a fork in each half, over a sieve. By hand {Told.A(piece.Words[0])} gives some {Told.Number(HandPressed * piece.Millilitres.Typical, "0")} mL where a press brings {Told.Number(piece.Millilitres.Typical, "0")}:"
                     + $" for {Told.Ml(ml)} take {Fruits(ml / (HandPressed * piece.Millilitres.Typical))} {fruit.Name}, not {Fruits(ml / piece.Millilitres.Typical)}.";
             }
 
@@ -158,12 +158,14 @@ internal sealed partial class HomeTools
 
     private static string Fruits(double count) => Told.Number(Math.Max(Half, Math.Ceiling(2 * count - 1e-9) / 2), "0.#").Replace(".5", "½", StringComparison.Ordinal).Replace("0½", "½", StringComparison.Ordinal);
 
+    private static string First(Consequence change) => change.DistanceJnd < Nothing ? "The first sip is the same." : change.Words;
+
     private static string Lower(string sentence) => char.ToLowerInvariant(sentence[0]) + sentence[1..];
 
     private static string Standing(Consequence change, string meant)
     {
         var (five, ten) = (change.Standing[0], change.Standing[1]);
-        return $"Left standing it gives some {Told.Number(five.AtHomeMl, "0")} mL of water in 5 minutes and {Told.Number(ten.AtHomeMl, "0")} in 10, where {meant} {Told.Number(five.MeantMl, "0")} and {Told.Number(ten.MeantMl, "0")}.";
+        return $"Left standing, the ice gives some {Told.Number(five.AtHomeMl, "0")} mL of water in 5 minutes and {Told.Number(ten.AtHomeMl, "0")} in 10, where {meant} {Told.Number(five.MeantMl, "0")} and {Told.Number(ten.MeantMl, "0")}.";
     }
 
     private Consequence Become(Service service)
@@ -173,7 +175,7 @@ internal sealed partial class HomeTools
         return change;
     }
 
-    private void Same(string rule, string missing, string instead, string why, string effect = "The drink comes out the same.") => Add(rule, missing, instead, why, effect, new Consequence(Drink, Drink));
+    private void Same(string rule, string missing, string instead, string why, string effect = HomeReason.Same) => Add(rule, missing, instead, why, effect, new Consequence(Drink, Drink));
 
     private void Add(string rule, string missing, string instead, string why, string effect, Consequence change, HomeMatter matter = HomeMatter.Tool) =>
         reasons.Add(new HomeReason { Matter = matter, Rule = rule, Missing = missing, Instead = instead, Why = why, Effect = effect, Consequence = change });

@@ -73,6 +73,38 @@ public class ToolRules
     }
 
     [Fact]
+    public void Whatever_is_missing_its_reason_goes_when_it_comes_home_and_its_numbers_are_served_again()
+    {
+        var rules = new HashSet<string>();
+        for (var seed = 0; seed < 150; seed++)
+        {
+            var lot = new Random(seed);
+            var spec = SmallBars.Spec(lot) with { Garnish = lot.Next(2) == 0 ? ["lemon twist"] : ["grated nutmeg", "cherry"] };
+            spec = spec with { Method = spec.Method with { Written = lot.Next(2) == 0 ? "muddle, shake and double strain" : "" } };
+            var bar = Homes.Without([.. Homes.EveryTool.Where(_ => lot.Next(2) == 0)]);
+            if (bar.Tools.Count == 0) continue;
+            var home = Fit.Of(spec, bar, Kinds.Catalogue).Home;
+            foreach (var reason in home.Reasons)
+            {
+                rules.Add(reason.Rule);
+                Assert.DoesNotMatch(@"NaN|∞|−0(\.0)?\b|  |\.\.", reason.Sentence);
+                if (reason.Matter is HomeMatter.Tool or HomeMatter.Ice || reason.Rule is "barspoon-measure" or "atomiser" or "dasher")
+                    Assert.DoesNotContain(Homes.Reasons(spec, bar with { Tools = [.. bar.Tools, new Tool(reason.Missing)] }), r => r.Rule == reason.Rule);
+                if (reason.Consequence is not { } change) continue;
+                Assert.Equal(ServedDrink.Of(change.AtHome.Pours, change.AtHome.Service).Served, change.AtHome.Served);
+                Assert.Equal(ServedDrink.Of(change.Meant.Pours, change.Meant.Service).Served, change.Meant.Served);
+                Assert.Equal(Math.Sqrt(change.Meant.Served.To(change.AtHome.Served).Square), change.DistanceJnd, 1e-12);
+            }
+
+            // What the rules end in is what the bottles are searched for.
+            var last = home.Reasons.LastOrDefault(r => r.Matter is HomeMatter.Ice || r.Rule == "blender");
+            if (last is not null) Assert.Equal(home.Service with { Glass = last.Consequence!.AtHome.Service.Glass }, last.Consequence.AtHome.Service);
+        }
+
+        Assert.True(rules.Count >= 14, string.Join(", ", rules));
+    }
+
+    [Fact]
     public void What_a_reason_says_are_the_numbers_of_the_drink_served_both_ways()
     {
         var spec = Homes.Spec(Sour, "swizzle 20 s in the glass", "ice: crushed\nglass: highball");
@@ -86,7 +118,7 @@ public class ToolRules
         var again = ServedDrink.Of(meant.Pours, longer.Service);
         Assert.Equal(again.Served, longer.Served);
         Assert.InRange(longer.MeltMl, 0.97 * meant.MeltMl, 1.1 * meant.MeltMl);
-        Has(reason.Effect, $"{Stood.Of(again, 300).MeltMl:0} mL of water in 5 minutes and {Stood.Of(again, 600).MeltMl:0} in 10, where crushed ice gives {Stood.Of(meant, 300).MeltMl:0} and {Stood.Of(meant, 600).MeltMl:0}");
+        Has(reason.Effect, $"{Stood.Of(again, 300).MeltMl:0} mL of water in 5 minutes and {Stood.Of(again, 600).MeltMl:0} in 10, where crushed ice would give {Stood.Of(meant, 300).MeltMl:0} and {Stood.Of(meant, 600).MeltMl:0}");
     }
 
     [Fact]
