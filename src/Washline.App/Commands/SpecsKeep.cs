@@ -19,7 +19,13 @@ internal static class SpecsKeep
             var from = result.GetRequiredValue(file);
             var draft = Draft.TakeIn(result.TextOf(from), result.LookIntoBar().Kinds);
             var problems = draft.Problems.Concat(Titles(draft)).ToList();
-            if (problems.Count > 0) return result.Problems(from, problems);
+            if (problems.Count > 0)
+            {
+                var exit = result.Problems(from, problems);
+                return draft.Problems.Count == 0 ? exit
+                    : result.Problem("Nothing was kept: a spec is kept when every line of it was read as it is meant.", "Mend the text, say once what a word stands for with 'washline bar name', or mend the draft on the page, 'washline open'.");
+            }
+
             var aside = new List<string>();
             result.OpenBar().Change(bar => Kept(bar, draft.Specs, result.GetValue(replace), aside));
             foreach (var spec in draft.Specs) result.Tell("Kept", spec);

@@ -11,13 +11,20 @@ public static class ReadSheet
     public static string Of(Draft draft)
     {
         var text = new StringBuilder();
-        foreach (var spec in draft.Specs)
+        for (var s = 0; s < draft.Specs.Count; s++)
         {
+            var spec = draft.Specs[s];
+            var origins = s < draft.Origins.Count ? draft.Origins[s] : [];
             text.AppendLine(spec.Title);
             if (spec.Credit != Credit.Unknown) text.AppendLine(Say.Credit(spec.Credit));
             text.AppendLine();
             var lines = new Columns(1);
-            foreach (var line in spec.Lines) lines.Row($"{line.Amount.Written} {line.Ingredient}".Trim(), Means(line, spec.PartMl), Kind(line));
+            for (var i = 0; i < spec.Lines.Count; i++)
+            {
+                var (line, remark) = (spec.Lines[i], i < origins.Count ? origins[i].Remark : "");
+                lines.Row($"{line.Amount.Written} {line.Ingredient}".Trim(), Means(line, spec.PartMl), remark.Length > 0 ? $"{Kind(line)}; {remark}" : Kind(line));
+            }
+
             if (spec.Lines.Count > 0) text.Append(lines.Text()).AppendLine();
             var how = new Columns();
             how.Row("method", $"{spec.Method.Technique.ToString().ToLowerInvariant()}{Said(spec.Method.Written)}");

@@ -21,13 +21,14 @@ public sealed record Amount(double Low, double High, Unit Unit, string Written)
     /// <summary>What it means in millilitres for an ingredient of that kind.</summary>
     /// <param name="kind">The ingredient, for pieces.</param>
     /// <param name="partMl">Millilitres a part stands for.</param>
-    /// <returns>Nothing for a piece of something that has no size here, for a top-up, which the glass decides, and where no amount is written.</returns>
+    /// <returns>Nothing for a piece or a weight of something that has no size here, for a top-up, which the glass decides, and where no amount is written.</returns>
     public Band? Millilitres(Kind? kind, double partMl = UsualPartMl) => Unit.Kind switch
     {
         UnitKind.TopUp or UnitKind.Unsaid => null,
         // A shot of espresso is what one shot of the machine gives; a handful of a herb brings no more than its leaves.
         _ when kind?.Piece is { } own && (Unit.Name == "shot" && own.Words.Contains("shot") || Unit.Name == "handful" && own.Millilitres.High <= 0) => Of(own.Millilitres),
         UnitKind.Piece => kind?.Piece is { } piece ? Of(piece.Millilitres) : null,
+        UnitKind.Weighed => kind?.MillilitresPerGram is { } room ? Of(room) : null,
         UnitKind.Part => Of(Band.Exactly(partMl)),
         _ => Of(Unit.Millilitres),
     };

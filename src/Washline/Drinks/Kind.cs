@@ -1,3 +1,4 @@
+using Washline.Measures;
 using Washline.Mixtures;
 
 namespace Washline.Drinks;
@@ -5,6 +6,8 @@ namespace Washline.Drinks;
 /// <summary>A class of ingredient in the catalogue: what a spec asks for.</summary>
 public sealed record Kind
 {
+    private const double LightestLitre = 150; // g; below it a kind has no weight of its own here
+
     /// <summary>Its short name in the catalogue, such as <c>rye-whisky</c>.</summary>
     public required string Id { get; init; }
 
@@ -73,6 +76,19 @@ public sealed record Kind
 
     /// <summary>The kind as it usually is.</summary>
     public Composition Typical => field ??= With(null, null, null) ?? Composition.Water;
+
+    /// <summary>The room that one gram of it takes, mL; for sugar as it lies in the spoon, with the band of its table. None for what only lends its smell.</summary>
+    /// <remarks>From the mass of a litre at 20 °C, which for a solid is its bulk density: see the head of data/kinds.csv.</remarks>
+    public Band? MillilitresPerGram
+    {
+        get
+        {
+            var grams = Typical.Litre.Mass;
+            if (grams < LightestLitre || Piece is { Millilitres.High: <= 0 }) return null;
+            var spread = Is("solid") && Sugar.Band.Typical > 0 ? Sugar.Band.Times(1 / Sugar.Band.Typical) : Band.Exactly(1);
+            return new Band(1000 / grams / spread.High, 1000 / grams, 1000 / grams / spread.Low);
+        }
+    }
 
     /// <summary>Whether it is marked with that tag.</summary>
     public bool Is(string tag) => Tags.Contains(tag);

@@ -15,6 +15,9 @@ public enum UnitKind
     /// <summary>A share of the whole: part.</summary>
     Part,
 
+    /// <summary>Weighed: grams, whose room the ingredient knows.</summary>
+    Weighed,
+
     /// <summary>Counted pieces, whose size the ingredient knows.</summary>
     Piece,
 

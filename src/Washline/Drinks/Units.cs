@@ -28,19 +28,19 @@ public static class Units
         "oz", "ozs", "ounce", "ounces", "fl oz", "fluid ounce", "fluid ounces", "floz");
 
     /// <summary>US cup, eight ounces.</summary>
-    public static Unit Cup { get; } = Poured("cup", "cups", 8 * UsOunceMl, "eight US fluid ounces; measures", "cup", "cups");
+    public static Unit Cup { get; } = Poured("cup", "cups", 8 * UsOunceMl, "eight US fluid ounces; measures", "cup", "cups", "c");
 
     /// <summary>Teaspoon: 4.93 mL, cutlery 2.5 to 7.3 mL.</summary>
     public static Unit Teaspoon { get; } = Of("tsp", "tsp", UnitKind.Spooned, new Band(2.5, 4.93, 7.3), "measures: teaspoon",
-        "tsp", "tsps", "teaspoon", "teaspoons", "tea spoon", "tea spoons");
+        "tsp", "tsps", "teaspoon", "teaspoons", "tea spoon", "tea spoons", "teaspoonful", "teaspoonfuls");
 
     /// <summary>Tablespoon: 14.79 mL, Australia 20 mL.</summary>
     public static Unit Tablespoon { get; } = Of("tbsp", "tbsp", UnitKind.Spooned, new Band(14.79, 14.79, 20), "measures: tablespoon",
-        "tbsp", "tbsps", "tbs", "tblsp", "tbl", "tablespoon", "tablespoons", "table spoon", "table spoons");
+        "tbsp", "tbsps", "tbs", "tblsp", "tbl", "tablespoon", "tablespoons", "table spoon", "table spoons", "tablespoonful", "tablespoonfuls");
 
     /// <summary>Barspoon: 5 mL with a knob, 2.5 mL with a flat end.</summary>
     public static Unit Barspoon { get; } = Of("barspoon", "barspoons", UnitKind.Spooned, new Band(2.5, 5, 5), "measures: barspoon",
-        "barspoon", "barspoons", "bar spoon", "bar spoons", "bsp", "bsps", "spoon", "spoons", "barsp", "bs");
+        "barspoon", "barspoons", "bar spoon", "bar spoons", "bsp", "bsps", "spoon", "spoons", "barsp", "bs", "spoonful", "barspoonful");
 
     /// <summary>Dash: 0.9 mL, 0.3 to 1.3 mL; it has no agreed size.</summary>
     public static Unit Dash { get; } = Of("dash", "dashes", UnitKind.Dashed, new Band(0.3, 0.9, 1.3), "measures: dash of bitters", "dash", "dashes", "dsh", "ds");
@@ -79,6 +79,9 @@ public static class Units
     /// <summary>Part: a share; the spec says how much one is.</summary>
     public static Unit Part { get; } = Of("part", "parts", UnitKind.Part, default, "the spec", "part", "parts", "part(s)");
 
+    /// <summary>Gram: how much room it takes, the ingredient knows.</summary>
+    public static Unit Gram { get; } = Of("g", "g", UnitKind.Weighed, default, "the ingredient", "g", "gr", "gram", "grams", "gramme", "grammes");
+
     /// <summary>Piece: the ingredient knows how much one brings.</summary>
     public static Unit Piece { get; } = Of("piece", "pieces", UnitKind.Piece, default, "the ingredient", "piece", "pieces");
 
@@ -92,7 +95,7 @@ public static class Units
     public static IReadOnlyList<Unit> All { get; } =
     [
         Millilitre, Centilitre, Decilitre, Litre, Ounce, Cup, Teaspoon, Tablespoon, Barspoon, Dash, Drop, Spritz, Rinse, Pinch, Splash,
-        Float, Handful, Shot, Jigger, Pony, Part, Piece, TopUp, Unsaid,
+        Float, Handful, Shot, Jigger, Pony, Gram, Part, Piece, TopUp, Unsaid,
     ];
 
     private static readonly Dictionary<string, Unit> ByWord =

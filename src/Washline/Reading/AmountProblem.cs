@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using Washline.Drinks;
 
 namespace Washline.Reading;
 
@@ -24,9 +25,10 @@ internal static partial class AmountProblem
         }
 
         if (amount.High < amount.Low) return line.Problem(amount.Start, $"The range “{written}” runs from more to less.", "Write the smaller number first.");
-        var most = amount.Unit is { } unit && unit.Millilitres.Typical > 0 ? MostMl / unit.Millilitres.Typical : MostCounted;
+        var most = amount.Unit == Units.Gram ? MostMl : amount.Unit is { } unit && unit.Millilitres.Typical > 0 ? MostMl / unit.Millilitres.Typical : MostCounted;
         if (amount.High <= most) return null;
-        return amount.Unit?.Millilitres.Typical > 0
+        return amount.Unit == Units.Gram ? line.Problem(amount.Start, $"“{written}” is more than 5 kilograms.", "Write the amount for one drink.")
+            : amount.Unit?.Millilitres.Typical > 0
             ? line.Problem(amount.Start, $"“{written}” is more than 5 litres.", "Write the amount for one drink.")
             : line.Problem(amount.Start, $"“{written}” is more than 100.", "Write the amount for one drink.");
     }

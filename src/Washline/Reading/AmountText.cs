@@ -13,7 +13,7 @@ internal static partial class AmountText
 
     /// <summary>The amount that starts the text at that place.</summary>
     public static ScannedAmount? Leading(string text, int at) =>
-        Topped(text, at) ?? Juice(text, at) ?? Equal(text, at) ?? Floated(text, at) ?? Counted(text, at) ?? Bare(text, at) ?? Some(text, at);
+        Topped(text, at) ?? UnitAhead(text, at) ?? Juice(text, at) ?? Equal(text, at) ?? Floated(text, at) ?? Counted(text, at) ?? Bare(text, at) ?? Some(text, at);
 
     /// <summary>The amount that ends the text before that place, with its unit: <c>rye whiskey – 2 oz</c>, <c>soda water to top</c>, <c>absinthe rinse</c>.</summary>
     public static ScannedAmount? Trailing(string text, int from, int to)
@@ -29,7 +29,7 @@ internal static partial class AmountText
         for (var at = Math.Max(from + 1, end - LongestAmount); at < end; at++)
         {
             if (head[at - 1] is not (' ' or '–' or '—' or '-' or ':' or '|')) continue;
-            var marked = Marked().IsMatch(head[Math.Max(from, at - 3)..at]);
+            var marked = Marked().IsMatch(head[Math.Max(from, at - 3)..at]) && !TitleText.IsPriced(head[from..]);
             if (Counted(head, at) is { } found && found.End == end && (found.Unit is not null || marked && char.IsAsciiDigit(head[at]))) return found;
         }
 
@@ -62,7 +62,7 @@ internal static partial class AmountText
             (low, high, unitEnd) = (low + add, high + add, unitEnd + part.Length);
         }
 
-        if (unit is null && end < text.Length && char.IsLetter(text[end]) && !UnitSlip(text, end)) return null;
+        if (unit is null && end < text.Length && (char.IsLetter(text[end]) || text[end] is '\'' or '’') && !UnitSlip(text, end)) return null;
         if (unit is null) return new ScannedAmount(low, high, null, start, end, end);
 
         // `30 ml / 1 oz`: the same amount twice; the first stands.
@@ -89,6 +89,11 @@ internal static partial class AmountText
     }
 
     private static bool UnitSlip(string text, int at) => Word().Match(text, at) is { Success: true } word && Units.Near(word.Value) is not null;
+
+    // `cl 3 gin`, as old books have it
+    private static ScannedAmount? UnitAhead(string text, int at) =>
+        UnitBefore().Match(text, at) is { Success: true } unit && Counted(text, at + unit.Length) is { Unit: null } count
+            ? count with { Start = at, Unit = Units.Written(unit.Groups[1].Value) } : null;
 
     // `top up with soda water`, `top 60 ml soda water`, `fill with ginger beer`
     private static ScannedAmount? Topped(string text, int at)
@@ -163,6 +168,9 @@ internal static partial class AmountText
 
     [GeneratedRegex(@"\G(some)\s+(?=\S)", RegexOptions.IgnoreCase)]
     private static partial Regex SomeOf();
+
+    [GeneratedRegex(@"\G(ml|cl|dl|oz)\.?\s*(?=\d)", RegexOptions.IgnoreCase)]
+    private static partial Regex UnitBefore();
 
     [GeneratedRegex(@"\G\p{L}+")]
     private static partial Regex Word();

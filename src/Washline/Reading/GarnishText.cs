@@ -13,10 +13,10 @@ internal static partial class GarnishText
     public static string? Of(string text) => Leading().Match(text) is { Success: true } garnish ? garnish.Groups[1].Value.Trim() : null;
 
     /// <summary>The garnish of a line that is nothing else: <c>lemon twist, to garnish</c>, <c>mint sprig for garnish</c>; nothing when it is no such line.</summary>
-    public static string? Only(string text) => Trailing().Match(text) is { Success: true } garnish && garnish.Groups[1].Value.Trim(' ', ',', '(', '–', '-', ':') is { Length: > 0 } what && TalksOfNothingElse(what) ? what : null;
+    public static string? Only(string text) => Not().IsMatch(text) ? null : Trailing().Match(text) is { Success: true } garnish && (garnish.Groups[1].Value + garnish.Groups["what"].Value).Trim(' ', ',', '(', '–', '-', ':') is { Length: > 0 } what && TalksOfNothingElse(what) ? what : null;
 
     /// <summary>Whether a line says that it is a garnish.</summary>
-    public static bool IsMarked(string text) => Trailing().IsMatch(text);
+    public static bool IsMarked(string text) => Trailing().IsMatch(text) && !Not().IsMatch(text);
 
     /// <summary>Whether the words name what is only ever laid on or hung over a glass: a twist, a wheel, a sprig.</summary>
     public static bool IsGarnish(string words) => Laid().IsMatch(words);
@@ -27,8 +27,10 @@ internal static partial class GarnishText
     /// <summary>The garnish that a method names: what follows <c>garnish with</c>, or a twist that is expressed, or one that stands alone at the end.</summary>
     public static List<string> In(string method)
     {
+        method = Not().Replace(method, "");
         if (Within().Match(method) is { Success: true } garnish) return Split(garnish.Groups[1].Value);
         if (Behind().Match(method) is { Success: true } behind) return [behind.Groups[1].Value.Trim()];
+        if (Bare().Match(method) is { Success: true } bare) return [bare.Groups[1].Value.Trim()];
         if (Expressed().Match(method) is { Success: true } expressed) return [expressed.Groups[1].Value.Trim()];
         return Last().Match(method) is { Success: true } last ? [last.Groups[1].Value.Trim()] : [];
     }
@@ -64,7 +66,7 @@ internal static partial class GarnishText
     [GeneratedRegex(@"^\s*garnish(?:ed|es)?\s+(?:it\s+|each\s+|the\s+\w+\s+)?(?:with|of)\s+(.+)$", RegexOptions.IgnoreCase)]
     private static partial Regex Leading();
 
-    [GeneratedRegex(@"^\s*(.+?)[\s,(–—-]+(?:for|to|as)\s+(?:a\s+|the\s+)?(?:garnish(?:ing|es)?|decorat(?:e|ion)|serve|finish)\)?\s*[.!]?$|^\s*(.+?)\s*\(?garnish\)\s*$", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^\s*(.+?)[\s,(–—-]+(?:for|to|as)\s+(?:a\s+|the\s+)?(?:garnish(?:ing|es)?|decorat(?:e|ion)|serve|finish)\)?\s*[.!;,]*$|^\s*(?<what>[^\d:]+?)[\s,(–—-]+garnish\)?\s*[.!;,]*$", RegexOptions.IgnoreCase)]
     private static partial Regex Trailing();
 
     [GeneratedRegex(@"\b" + Laying + @"(?:\s+(?:on|in|over|if|and)\b.*|\s*\(.*\))?[.!]?$", RegexOptions.IgnoreCase)]
@@ -73,15 +75,22 @@ internal static partial class GarnishText
     [GeneratedRegex(@"\b(?:(?:garnish(?:ed)?|decorate|finish(?:ed)?)\s+(?:it\s+|each\s+|the\s+(?:drink|glass|top)\s+)?(?:with|of)|garnish(?:\s*[:=–-]|(?=\s+(?:an?|two|three)\s)))\s+([^.;!]+)", RegexOptions.IgnoreCase)]
     private static partial Regex Within();
 
-    [GeneratedRegex(@"(?:^|[.,;!]\s*|\band\s+)([^.,;!]{3,60}?)\s+(?:to|for|as(?:\s+a)?)\s+garnish\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"(?:^|[.,;!/]\s*|\band\s+)([^.,;!/]{3,60}?)(?:\s+goes\s+(?:in|on)(?:\s+top)?)?\s+(?:to|for|as)\s+(?:a\s+|the\s+)?garnish\b", RegexOptions.IgnoreCase)]
     private static partial Regex Behind();
+
+    // `lime wheel garnish`
+    [GeneratedRegex(@"(?:^|[.,;!/]\s*|\band\s+)((?:[\p{L}-]+\s+){0,3}?" + Laying + @")\s+garnish\b(?!\s+(?:with|of))", RegexOptions.IgnoreCase)]
+    private static partial Regex Bare();
+
+    [GeneratedRegex(@"\b(?:no|without(?:\s+a)?)\s+garnish\b\W*", RegexOptions.IgnoreCase)]
+    private static partial Regex Not();
 
     [GeneratedRegex(@"^\W*((?:(?:an?|one|two|three|some|fresh)\s+)?(?:[\p{L}-]+\s+){1,3}?" + Laying + @")(?:\s+(?:on|in|over|if|across|alongside|floating|hung)\b.*|\s*,\s*(?:straws?|pick|napkin|\p{L}+\s+straws?))?[.!]*$", RegexOptions.IgnoreCase)]
     private static partial Regex Leads();
 
-    [GeneratedRegex(@"\b(?:express|twist|squeeze|spritz|drop in|add|hang|lay|perch|float|grate|dust with|crown with|top with|tuck(?:\s+in)?|with)\s+(?:the\s+oils?\s+(?:of|from)\s+)?((?:an?|one|two|three|some|the|fresh|\d+)\s+(?:[\p{L}-]+\s+){0,3}?" + Laying + @")\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\b(?:express|twist|squeeze|spritz|drop in|add|hang|lay|perch|float|grate|dust with|crown with|top with|tuck(?:\s+in)?|with)\s+(?:the\s+oils?\s+(?:of|from)\s+)?((?:an?|one|two|three|some|the|fresh|\d+)\s+(?:[\p{L}-]+\s+){0,3}?" + Laying + @"(?:\s+of\s+\p{L}+)?)\b", RegexOptions.IgnoreCase)]
     private static partial Regex Expressed();
 
-    [GeneratedRegex(@"(?:^|[.,;!/]|\s(?:coupe|glass|highball|collins|mug|flute|ice|rocks|up))\s*(?:and\s+)?((?:(?:an?|one|two|three)\s+)?(?:[\p{L}-]+\s+){1,3}?" + Laying + @")(?:\s+on\s+top|,?\s+(?:expressed|flamed|discarded)[^.;]*)?\s*[.!]?$", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"(?:^|[.,;!/]|\s(?:coupe|glass|highball|collins|mug|flute|ice|rocks|up))\s*(?:and\s+)?((?:(?:an?|one|two|three)\s+)?(?:[\p{L}-]+\s+){0,3}?" + Laying + @")(?:\s+on\s+top|,?\s+(?:expressed|flamed|discarded)[^.;]*)?\s*[.!]?$", RegexOptions.IgnoreCase)]
     private static partial Regex Last();
 }

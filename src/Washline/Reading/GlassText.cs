@@ -14,7 +14,7 @@ internal static partial class GlassText
             if (Into().IsMatch(method[..named.Index])) return named.Value;
         }
 
-        return Named().Match(method) is { Success: true } first ? first.Value : "";
+        return Named().Match(method) is { Success: true } first ? first.Value : Listed().Match(method) is { Success: true } rocks ? rocks.Value : "";
     }
 
     /// <summary>Whether a line is nothing but a glass: <c>chilled coupe</c>, <c>in a rocks glass</c>.</summary>
@@ -34,6 +34,10 @@ internal static partial class GlassText
 
     [GeneratedRegex(@"\b" + Names + @"(?:e?s)?(?!\p{L})", RegexOptions.IgnoreCase)]
     private static partial Regex Named();
+
+    // `stir / rocks / large cube`: with the ice told apart, it is the glass.
+    [GeneratedRegex(@"(?<=[/,;]\s*)rocks(?=\s*[/,;].*\b(?:cube|ice|block)\b)|(?<=\b(?:cube|ice|block)\s*[/,;]\s*)rocks(?=\s*(?:[/,;.]|$))", RegexOptions.IgnoreCase)]
+    private static partial Regex Listed();
 
     [GeneratedRegex(@"^" + Names + @"$", RegexOptions.IgnoreCase)]
     private static partial Regex Whole();

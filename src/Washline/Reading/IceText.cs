@@ -30,7 +30,7 @@ internal static partial class IceText
             // Ice that it is stirred or shaken over stays behind, when it is strained.
             var verbs = Verb().Matches(method[..served.Index]);
             var last = verbs.Count == 0 ? 0 : verbs[^1].Index;
-            if (verbs.Count > 0 && !method.AsSpan(last, served.Index - last).ContainsAny('.', ',', ';') && verbs[^1].Value[0] is 's' or 'S' && verbs[^1].Value[1] is 'h' or 'H' or 't' or 'T' && !verbs[^1].Value.StartsWith("str", StringComparison.OrdinalIgnoreCase)) continue;
+            if (verbs.Count > 0 && !method.AsSpan(last, served.Index - last).ContainsAny(".,;/") && verbs[^1].Value[0] is 's' or 'S' && verbs[^1].Value[1] is 'h' or 'H' or 't' or 'T' && !verbs[^1].Value.StartsWith("str", StringComparison.OrdinalIgnoreCase)) continue;
             if (words.Length == 0 || Large().IsMatch(served.Value) || Crushed().IsMatch(served.Value)) words = served.Value.Trim();
         }
 
@@ -66,6 +66,6 @@ internal static partial class IceText
     [GeneratedRegex(@"\b(?:cubes?|cubed|rocks|ice|iced)\b", RegexOptions.IgnoreCase)]
     private static partial Regex Cubes();
 
-    [GeneratedRegex(@"\b(?:over|on|onto|into\s+a\s+glass\s+of)\s+(?:(?:a|an|the|some|more|fresh|new|clean|one|single|large|big|clear|crushed|pebble|nugget|cracked|shaved|cubed)\s+){0,4}(?:ice(?:\s+cubes?)?|cubes?|rocks?|block)\b|\b(?:fill|top|heap|pack)\w*\s+(?:\w+\s+){0,3}?with\s+(?:crushed|pebble|nugget)\s+ice\b|\b(?:(?:one|a|single)\s+)?(?:large|big|king)\s+(?:ice\s+|clear\s+)?(?:cube|rock|block)\b|(?<=[/,;]\s{0,3})(?:rocks|up|neat)(?=\s*(?:[/,;.]|$))|\b(?:straight\s+up|serve(?:d)?\s+(?:straight\s+)?(?:up|neat))\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\b(?:over|on|onto|into\s+a\s+glass\s+of)\s+(?:(?:a|an|the|some|more|fresh|new|clean|one|single|large|big|clear|crushed|pebble|nugget|cracked|shaved|cubed)\s+){0,4}(?:ice(?:\s+cubes?)?|cubes?|rocks?|block)\b|\b(?:fill|top|heap|pack)\w*\s+(?:\w+\s+){0,3}?with\s+(?:crushed|pebble|nugget)\s+ice\b|\b(?:(?:one|a|single)\s+)?(?:large|big|king)\s+(?:ice\s+|clear\s+)?(?:cube|rock|block)\b|(?<=[/,;]\s{0,3})(?:rocks|up|neat|(?:crushed|pebble|cubed|fresh)\s+ice|ice(?:\s+cubes)?)(?=\s*(?:[/,;.]|$))|\b(?:straight\s+up|serve(?:d)?\s+(?:straight\s+)?(?:up|neat))\b", RegexOptions.IgnoreCase)]
     private static partial Regex Served();
 }

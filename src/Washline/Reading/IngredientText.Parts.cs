@@ -160,7 +160,7 @@ internal sealed partial class IngredientText
     // A joining word left at the front is no part of the name: `of lime juice`, `x lime juice`.
     private static string Tidy(string text)
     {
-        var name = Squeeze(text.Trim(Between));
+        var name = Hanging().Replace(Squeeze(text.Trim(Between)), "");
         return Joined().Match(name) is { Success: true } joined ? Tidy(name[joined.Length..]) : name;
     }
 

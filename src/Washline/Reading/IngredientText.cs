@@ -25,9 +25,11 @@ internal sealed partial class IngredientText(Kinds kinds)
         var brackets = BracketText.Of(line.Text, at);
         while (at < brackets.Masked.Length && brackets.Masked[at] == ' ') at++;
         var text = brackets.Masked;
+        if (LeadIn().Match(text, at) is { Success: true } lead && AmountText.Leading(text, at + lead.Length) is { Unit.Kind: not (UnitKind.Unsaid or UnitKind.TopUp) }) at += lead.Length;
         var comma = Comma().Match(text, at) is { Success: true } c ? c.Index : text.Length;
         int from, to;
         var amount = AmountText.Leading(text, at);
+        if (amount is not null && comma < amount.End) comma = Comma().Match(text, amount.End) is { Success: true } later ? later.Index : text.Length;
         var note = comma < text.Length ? text[(comma + 1)..] : "";
         if (amount is not null)
         {
@@ -55,19 +57,7 @@ internal sealed partial class IngredientText(Kinds kinds)
         amount = Sized(line, brackets, amount);
         var name = Tidy(text[from..to]);
 
-        // `pineapple juice - fresh if possible`: a dash begins the note.
-        if (Dash().Match(name) is { Success: true } dash && kinds.Find(name[..dash.Index]) is { Kind: not null, Left: "" })
-        {
-            note = note.Length > 0 ? $"{name[(dash.Index + dash.Length)..]},{note}" : name[(dash.Index + dash.Length)..];
-            name = name[..dash.Index];
-        }
-
-        // `chilled, dry vermouth`, `lime, cut in wedges`: the comma stands inside the name.
-        if (note.Length > 0 && kinds.Find($"{name} {note}") is { Kind: { } full, Left: "" } && (kinds.Find(name).Kind is not { } bare || (bare != full && Names(full, note))))
-        {
-            (name, note) = (Tidy($"{name} {note}"), "");
-        }
-
+        (name, note) = Apart(name, note, brackets);
         if (amount.Unit?.Kind == UnitKind.Unsaid && (name.Length == 0 || kinds.Find(name).Kind is null && name.Split(' ').Length > LongestUnsaid)) return null;
 
         // `a line from the menu`: a spoken number alone makes no amount unless what follows is known.
@@ -153,7 +143,16 @@ internal sealed partial class IngredientText(Kinds kinds)
     {
         if (amount.PartOf is { } part && kinds.Find($"{Words.Singular(name)} {part}") is { Kind.Piece: not null, Left: "" } juice) return (Units.Piece, juice.Kind, null, name, written);
         var whole = Mended(name);
-        if (amount.Unit is { } unit && unit.Kind != UnitKind.Piece) return (unit, whole.Kind, whole.DidYouMean, name, written);
+        if (amount.Unit is { } unit && unit.Kind != UnitKind.Piece)
+        {
+            if (unit.Kind == UnitKind.Weighed && whole.Kind is { MillilitresPerGram: null })
+            {
+                problems.Add(line.Problem(amount.Start, $"How much room {written} of {name} takes is not known here.", $"Write it in pieces or by the spoon, such as `1 tsp {name}`."));
+            }
+
+            return (unit, whole.Kind, whole.DidYouMean, name, written);
+        }
+
 
         // `2 sprigs of rosemary`, `1 wedge lime`: the piece is named first.
         if (FirstWord().Match(name) is { Success: true } first && first.Groups[2].Length > 0)
@@ -192,22 +191,15 @@ internal sealed partial class IngredientText(Kinds kinds)
         return (Units.Piece, whole.Kind, null, name, written);
     }
 
-    // Whether the words behind the comma are among those that the kind goes by; `chilled` and `home-made` are not.
-    private static bool Names(Kind kind, string note)
-    {
-        var told = note.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(w => Words.Singular(Words.Plain(w))).ToHashSet();
-        return kind.Synonyms.Append(kind.Name).SelectMany(n => n.Split(' ', '-')).Any(w => told.Contains(Words.Singular(Words.Plain(w))));
-    }
-
     // The amount together with the word behind it.
     private static string Through(string text, ScannedAmount amount, int nameAt, int length, string written) =>
         amount.Start <= nameAt && nameAt + length <= text.Length ? text[amount.Start..(nameAt + length)].Trim() : written;
 
-    [GeneratedRegex(@"\s[–—-]\s+")]
-    private static partial Regex Dash();
-
-    [GeneratedRegex(@",(?!\d)|(?<!\d),")]
+    [GeneratedRegex(@",(?!\d)|(?<!\d),|(?<=\p{L}{3})[.!](?=\s+\p{L})")]
     private static partial Regex Comma();
+
+    [GeneratedRegex(@"\G(?:(?:oh|and|plus|also|then|ok|finally|lastly)[\s,]+){1,3}(?=\S)", RegexOptions.IgnoreCase)]
+    private static partial Regex LeadIn();
 
     [GeneratedRegex(@"\G(?:\s*[–—:-])?\s*(?:each\s+)?(?:of\s+|x\s+|×\s*)?", RegexOptions.IgnoreCase)]
     private static partial Regex Of();
@@ -223,6 +215,9 @@ internal sealed partial class IngredientText(Kinds kinds)
 
     [GeneratedRegex(@"^(?:of|x)\s+(?=\S)", RegexOptions.IgnoreCase)]
     private static partial Regex Joined();
+
+    [GeneratedRegex(@"\s+(?:and|plus|&|\+|/)$", RegexOptions.IgnoreCase)]
+    private static partial Regex Hanging();
 
     [GeneratedRegex(@"\s+")]
     private static partial Regex Blanks();

@@ -66,6 +66,14 @@ internal sealed partial record KeyLine(string Name, Key? Key, int At, string Val
         ["to make"] = Reading.Key.Method,
         ["how to make it"] = Reading.Key.Method,
         ["assembly"] = Reading.Key.Method,
+        ["you do"] = Reading.Key.Method,
+        ["what to do"] = Reading.Key.Method,
+        ["how to make"] = Reading.Key.Method,
+        ["the method"] = Reading.Key.Method,
+        ["the spec"] = Reading.Key.Ingredients,
+        ["the drink"] = Reading.Key.Title,
+        ["for the drink"] = Reading.Key.Ingredients,
+        ["for the cocktail"] = Reading.Key.Ingredients,
         ["you need"] = Reading.Key.Ingredients,
         ["you'll need"] = Reading.Key.Ingredients,
         ["you will need"] = Reading.Key.Ingredients,
@@ -120,7 +128,7 @@ internal sealed partial record KeyLine(string Name, Key? Key, int At, string Val
 
         // A heading may go without its colon: `Ingredients`, `## Method`.
         var bare = text.Trim(' ', '#', '*', '_');
-        return Names.TryGetValue(bare, out var heading) && heading is Reading.Key.Ingredients or Reading.Key.Method && Heading().IsMatch(text)
+        return Names.TryGetValue(bare, out var heading) && heading is Reading.Key.Ingredients or Reading.Key.Method or Reading.Key.Note && Heading().IsMatch(text)
             ? new KeyLine(bare, heading, text.Length, "")
             : null;
     }
@@ -139,7 +147,7 @@ internal sealed partial record KeyLine(string Name, Key? Key, int At, string Val
     [GeneratedRegex(@"^[\s>#*_•-]*(?:(?<name>glassware|glass|garnish|method|ice|technique)\s+[–—-]\s+|(?<name>garnish|glassware|glass)\s+(?!with\b|of\b|rim|in\b|is\b|and\b))(?<value>\S.*)$", RegexOptions.IgnoreCase)]
     private static partial Regex Dashed();
 
-    [GeneratedRegex(@"^\s*(?:[#*_]+\s*)?(?:ingredients|method|directions|instructions|preparation|you(?:'ll| will)? need|what you need)\s*[*_]*\s*$", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^\s*(?:[#*_]+\s*)?(?:(?:the\s+)?ingredients|for the (?:drink|cocktail)|(?:the\s+)?method|directions|instructions|preparation|(?:the\s+)?specs?|recipe|how to(?: make(?: it)?)?|steps|you do|what to do|you(?:['’]ll| will)? need|what you need|equipment|tools|tips|notes)\s*[*_]*\s*$", RegexOptions.IgnoreCase)]
     private static partial Regex Heading();
 
     [GeneratedRegex(@"\s+")]

@@ -8,6 +8,14 @@ namespace Washline.Reading;
 /// <summary>The method in the maker's words.</summary>
 internal static partial class MethodText
 {
+    private const double MostSeconds = 600;
+
+    private static readonly Dictionary<string, double> InWords = new(StringComparer.OrdinalIgnoreCase)
+    {
+        ["a"] = 1, ["one"] = 1, ["two"] = 2, ["three"] = 3, ["five"] = 5, ["eight"] = 8, ["ten"] = 10, ["twelve"] = 12, ["fifteen"] = 15, ["twenty"] = 20,
+        ["twenty-five"] = 25, ["twenty five"] = 25, ["thirty"] = 30, ["forty"] = 40, ["forty-five"] = 45, ["forty five"] = 45, ["sixty"] = 60, ["ninety"] = 90,
+    };
+
     private static readonly string[] Shaken = ["juice", "egg", "plant-milk"];
 
     /// <summary>Whether a line without a name starts as a method does.</summary>
@@ -27,7 +35,7 @@ internal static partial class MethodText
         (Technique How, int At) found =
             Blend().Match(iced) is { Success: true } blend ? (Technique.Blend, blend.Index)
             : Shake().Match(iced) is { Success: true } shake ? (Technique.Shake, shake.Index)
-            : NoIce().IsMatch(iced) ? (Technique.NoIce, 0)
+            : NoIce().Match(iced) is { Success: true } without && !IsServed(iced[..without.Index]) ? (Technique.NoIce, 0)
             : Swizzle().Match(iced) is { Success: true } swizzle ? (Technique.Swizzle, swizzle.Index)
             : Build().Match(iced) is { Success: true } build && !(build.Value.StartsWith("pour", StringComparison.OrdinalIgnoreCase) && Stir().IsMatch(iced[..build.Index])) ? (Technique.Build, build.Index)
             : Stir().Match(iced) is { Success: true } stir ? (Technique.Stir, stir.Index)
@@ -44,22 +52,44 @@ internal static partial class MethodText
         return kinds.Any(k => k.Is("carbonated")) || lines.Any(l => l.Amount.Unit.Kind == UnitKind.TopUp) ? Technique.Build : Technique.Stir;
     }
 
+    // `Stir. Strain into a coupe, no ice`: what was strained was on ice, what is served need not be.
+    private static bool IsServed(string before) => Strain().IsMatch(before) || Stir().IsMatch(before) && Strained().IsMatch(before);
+
     private static double? Seconds(string iced, int from)
     {
         var time = Time().Match(iced, from);
         if (!time.Success) time = Time().Match(iced);
         if (!time.Success) return null;
+        var seconds = Length(time);
+        return seconds is > 0 and <= MostSeconds ? seconds : null;
+    }
+
+    /// <summary>A time on the ice that is longer than any: its words and where they stand; nothing when there is none.</summary>
+    public static (string Words, int At)? TooLong(string written)
+    {
+        foreach (Match timed in Timed().Matches(written))
+        {
+            if (Time().Match(timed.Value) is { Success: true } time && Length(time) > MostSeconds) return (time.Value, timed.Index + time.Index);
+        }
+
+        return null;
+    }
+
+    /// <summary>The line of what a method says that the glass is topped with, <c>top up with soda water</c>; nothing when it does not say.</summary>
+    public static string? ToppedWith(string written) => Tops().Match(written) is { Success: true } top ? "top up with " + top.Groups[1].Value.Trim() : null;
+
+    private static double Length(Match time)
+    {
         if (time.Groups["half"].Success) return 30;
         var low = Number(time.Groups["low"].Value);
         var high = time.Groups["high"].Success ? Number(time.Groups["high"].Value) : low;
-        var seconds = (low + high) / 2 * (time.Groups["minute"].Success ? 60 : 1);
-        return seconds is > 0 and <= 600 ? seconds : null;
+        return (low + high) / 2 * (time.Groups["minute"].Success ? 60 : time.Groups["hour"].Success ? 3600 : 1);
     }
 
     private static double Number(string text) =>
-        text is "a" or "one" or "A" or "One" ? 1 : double.Parse(text.Replace(',', '.'), CultureInfo.InvariantCulture);
+        InWords.TryGetValue(text, out var number) ? number : double.Parse(text.Replace(',', '.'), CultureInfo.InvariantCulture);
 
-    [GeneratedRegex(@"^\s*(?:(?:dry|hard|double|fine|gently|briefly|lightly|quickly|then|and)[\s,-]+)*(?:shak(?:e|en|ing)|stir(?:red|ring)?|build|built|swizzl(?:e|ed)|blend(?:ed)?(?!\s+(?:scotch|whisk|malt|rum))|throw|thrown|roll|rolled|muddle|strain(?:ed)?|combine|add|pour|put|place|mix|serve|served|fill|chill|rinse\s+(?:a|an|the|your)|whip|flash|freeze|discard|express|top\s+with\s+(?:\w+\s+)?ice|double-strain|fine-strain|in\s+a|into\s+a|churn|float|dump|tip|give\s+(?:it|everything|all|the|a)|whizz|blitz|lengthen|finish|garnish(?:ed)?|squeeze|press|warm|heat|stretch|grate|drop\s+(?:in|the|a|it)|tear|clap|slap|rub|wet|rim|crush|smash|soak|(?:let|allow)\s+(?:it|the|stand|sit|to)|all\s+in|everything\s+in|over\s+\w*\s*ice|up\b|on\s+the\s+rocks|top\s+(?:it\s+)?(?:up|off))\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^\s*(?:(?:dry|hard|double|fine|gently|briefly|lightly|quickly|then|and)[\s,-]+)*(?:shak(?:e|en|ing)|stir(?:red|ring)?|build|built|swizzl(?:e|ed)|blend(?:ed)?(?!\s+(?:scotch|whisk|malt|rum))|throw|thrown|roll|rolled|muddle|strain(?:ed)?|combine|add|pour|put|place|mix|serve|served|fill|chill|rinse\s+(?:a|an|the|your)|whip|flash|freeze|discard|express|top\s+with\s+(?:\w+\s+)?ice|double-strain|fine-strain|in\s+a|into\s+a|churn|float|dump|tip|give\s+(?:it|everything|all|the|a)|whizz|blitz|lengthen|finish|garnish(?:ed)?|squeeze|press|warm|heat|stretch|grate|drop\s+(?:in|the|a|it)|tear|clap|slap|rub|wet|rim|crush|smash|soak|(?:let|allow)\s+(?:it|the|stand|sit|to)|all\s+in(?:to)?|everything\s+in(?:to)?|over\s+\w*\s*ice|take\s+(?:an?|the|of|your)|up\b|on\s+the\s+rocks|top\s+(?:it\s+)?(?:up|off))\b", RegexOptions.IgnoreCase)]
     private static partial Regex Verb();
 
     [GeneratedRegex(@"\b(?:shak(?:e|en|ing)|stir(?:red|ring)?|(?:double[\s-]|fine[\s-]|single[\s-])?strain(?:ed|ing)?|swizzl\w*|muddl\w*|blend(?:er)?|build|built|over\s+(?:crushed\s+|fresh\s+|pebble\s+)?ice|on\s+the\s+rocks|into\s+an?\s+\w+|garnish\w*|pour|express)\b", RegexOptions.IgnoreCase)]
@@ -86,6 +116,18 @@ internal static partial class MethodText
     [GeneratedRegex(@"\bstir\w*|\bthrow(?:n|ing)?\b|\broll(?:ed|ing)?\b", RegexOptions.IgnoreCase)]
     private static partial Regex Stir();
 
-    [GeneratedRegex(@"\b(?<half>half\s+a\s+minute)\b|(?<![\d.,])(?<low>[0-9]{1,4}(?:[.,][0-9]{1,2})?)(?:\s*(?:[-–—]|to)\s*(?<high>[0-9]{1,4}(?:[.,][0-9]{1,2})?))?\s*(?:(?:s|sec|secs|seconds?)|(?<minute>minutes?|mins?))\b|\b(?<low>a|one)\s+(?<minute>minute)\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\b(?<half>half\s+a\s+minute)\b|(?:(?<![\d.,])(?<low>[0-9]{1,4}(?:[.,][0-9]{1,2})?)(?:\s*(?:[-–—]|to)\s*(?<high>[0-9]{1,4}(?:[.,][0-9]{1,2})?))?|\b(?<low>two|three|five|eight|ten|twelve|fifteen|twenty(?:[\s-]five)?|thirty|forty(?:[\s-]five)?|sixty|ninety))[\s-]*(?:(?:s|sec|secs|seconds?)|(?<minute>minutes?|mins?)|(?<hour>hours?|hrs?))\b|\b(?<low>a|one)\s+(?<minute>minute)\b", RegexOptions.IgnoreCase)]
     private static partial Regex Time();
+
+    [GeneratedRegex(@"\b(?:shak|stir|swizzl|blend|throw|roll)\w*\b[^.;,]{0,40}?(?<![\d.,])[0-9]{1,4}(?:[.,][0-9]{1,2})?(?:\s*(?:[-–—]|to)\s*[0-9]{1,4})?\s*(?:s|secs?|seconds?|minutes?|mins?|hours?|hrs?)\b", RegexOptions.IgnoreCase)]
+    private static partial Regex Timed();
+
+    [GeneratedRegex(@"\bserv\w*\b|\bup\b|\bcoupe|\bnick\b|\bflute|\b(?:cocktail|martini)\s+glass", RegexOptions.IgnoreCase)]
+    private static partial Regex Strained();
+
+    [GeneratedRegex(@"\bstrain\w*\b", RegexOptions.IgnoreCase)]
+    private static partial Regex Strain();
+
+    [GeneratedRegex(@"\b(?:top(?:ped)?(?:\s+it)?(?:\s+(?:up|off))?|lengthen(?:ed)?|finish(?:ed)?)\s+with\s+(?:the\s+|an?\s+(?:splash|dash|little|top|float)\s+of\s+|a\s+little\s+)?(?:chilled\s+|cold\s+|more\s+)?((?:(?:about\s+)?[\d½¼¾⅓⅔][\d½¼¾⅓⅔./, –-]*\s*(?:ml|cl|dl|oz|ounces?)\s+(?:of\s+)?)?[\p{L} -]{3,30}?)(?=\s*(?:[.,;!(]|$|\s(?:and|then)\b))", RegexOptions.IgnoreCase)]
+    private static partial Regex Tops();
 }

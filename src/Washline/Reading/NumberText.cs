@@ -43,6 +43,9 @@ internal static class NumberText
         ["two thirds of an"] = 2 / 3.0,
         ["two thirds of a"] = 2 / 3.0,
         ["two thirds"] = 2 / 3.0,
+        ["two-thirds of an"] = 2 / 3.0,
+        ["two-thirds of a"] = 2 / 3.0,
+        ["two-thirds"] = 2 / 3.0,
         ["an eighth of an"] = 0.125,
         ["an eighth of a"] = 0.125,
         ["half of an"] = 0.5,
@@ -127,6 +130,11 @@ internal static class NumberText
 
     /// <summary>A number or a range of two; <c>a few</c> is two to four (ours).</summary>
     public static TextParser<(double Low, double High)> Range { get; } = Words(Loose).Try().Or(
+        (from between in Span.EqualToIgnoreCase("between ")
+         from low in Number
+         from and in Span.Regex(@"\G\s+(?:and|to)\s+")
+         from high in Number
+         select (low, high)).Try()).Or(
         from low in Number
         from high in Through.Try().OptionalOrDefault(double.NaN)
         select (low, double.IsNaN(high) ? low : high));

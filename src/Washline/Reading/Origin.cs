@@ -12,6 +12,9 @@ public sealed record Origin(int Line, int Column, string Words)
     /// <summary>How sure the reading is, above 0 to 1; 1 for what is written as docs/spec-text.md says.</summary>
     public double Confidence { get; init; } = 1;
 
+    /// <summary>What was taken for granted in reading it, such as a unit that only the line above gives; empty where nothing was.</summary>
+    public string Remark { get; init; } = "";
+
     /// <summary>Words that were taken for others because of their sound.</summary>
     public IReadOnlyList<Mended> Mended { get; init; } = [];
 }

@@ -24,13 +24,17 @@ internal sealed partial class OwnRecipeText(Kinds kinds, IngredientText ingredie
     }
 
     /// <summary>The name over a recipe that follows on the lines below: <c>For the raspberry syrup:</c>.</summary>
-    public string? Heading(SourceLine line, int at, IReadOnlyList<Line> lines)
+    /// <param name="line">The line.</param>
+    /// <param name="at">Where its words begin.</param>
+    /// <param name="lines">The ingredients of the spec so far.</param>
+    /// <param name="isUsed">Whether a list stands below the name and another calls for it, so that it needs no mark of a heading.</param>
+    public string? Heading(SourceLine line, int at, IReadOnlyList<Line> lines, Func<string, bool> isUsed)
     {
         var text = line.Text[Math.Min(at, line.Text.Length)..];
         if (text.Length > 60 || Over().Match(text) is not { Success: true } over) return null;
         var name = Bare(over.Groups["name"].Value);
         var marked = line.IsHeading || over.Groups["for"].Success || over.Groups["colon"].Success;
-        return marked && IsMade(name, lines) || text.Trim().EndsWith(':') && lines.TakeLast(Looked).Any(l => Same(l.Ingredient, name)) ? name : null;
+        return IsMade(name, lines) && (marked && (lines.Count > 0 || over.Groups["for"].Success) || isUsed(name)) || text.Trim().EndsWith(':') && lines.TakeLast(Looked).Any(l => Same(l.Ingredient, name)) ? name : null;
     }
 
     /// <summary>The recipe of that name in those words.</summary>
@@ -62,6 +66,9 @@ internal sealed partial class OwnRecipeText(Kinds kinds, IngredientText ingredie
         var ratio = sweet.Amount.Middle / water.Amount.Middle;
         return ratio is > 0 and <= 10 ? ratio : null;
     }
+
+    /// <summary>Whether a line tells how something is cooked or kept, not how a drink is mixed.</summary>
+    public static bool IsStep(string text) => How().IsMatch(text) || Kept().IsMatch(text);
 
     private List<Line> Parts(string words)
     {
@@ -108,7 +115,7 @@ internal sealed partial class OwnRecipeText(Kinds kinds, IngredientText ingredie
     [GeneratedRegex(@"\G\W*(?:for\s+the\s+|to\s+make\s+(?:the\s+|a\s+)?|the\s+|house[\s-]?made\s+(?=\p{L})|home[\s-]?made\s+(?=\p{L}))?(?<name>\p{L}[\p{L}'’ -]{1,45}?)\s*(?:\*|\(see\s+\w+\))?\s*(?::|=|\s[–—-]\s|,\s+(?=(?:simmer|dissolve|infuse|steep|blend|boil|heat|cook|mix|combine|stir)\b)|\s(?:is|are)\s+(?:just\s+|simply\s+|made\s+(?:from|with|of)\s+)?)\s*(?<words>\S.*)$", RegexOptions.IgnoreCase)]
     private static partial Regex Form();
 
-    [GeneratedRegex(@"^\W*(?<for>for\s+the\s+|to\s+make\s+(?:the\s+)?)?(?<name>\p{L}[\p{L}'’ -]{1,45}?)\s*(?:recipe)?\s*[*_]*\s*(?<colon>:)?\s*[*_]*\s*$", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^\W*(?:(?<for>for\s+the\s+|to\s+make\s+(?:the\s+)?)|the\s+)?(?<name>\p{L}[\p{L}'’ -]{1,45}?)\s*(?:recipe)?\s*(?:\([^()]{1,40}\))?\s*[*_~=-]*\s*(?<colon>:)?\s*[*_~=-]*\s*$", RegexOptions.IgnoreCase)]
     private static partial Regex Over();
 
     [GeneratedRegex(@"(?:\b(?:syrup|cordial|shrub|grenadine|orgeat|falernum|mix|solution|infusion|tincture|brine|oleo(?:[\s-]saccharum)?|saline|batter|foam|jam|cream mix|tea|horchata|sherbet)|infused\s+\p{L}+(?:\s+\p{L}+)?)$", RegexOptions.IgnoreCase)]
@@ -120,7 +127,10 @@ internal sealed partial class OwnRecipeText(Kinds kinds, IngredientText ingredie
     [GeneratedRegex(@"\b(?:simmer|dissolve|infuse|steep|boil|heat|cook|macerate|soak|until\s+(?:dissolved|clear)|overnight)\w*\b", RegexOptions.IgnoreCase)]
     private static partial Regex How();
 
-    [GeneratedRegex(@"\s*(?:,(?!\d)|;|\.(?=\s|$)|\s(?:and|to|with|plus)\s|\s[+/:]\s|(?<=\p{L}):\s)\s*", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\b(?:bottled?|fridge|refrigerat\w*|keeps?|muslin|cheesecloth|jar|cool\s+(?:it|down|completely)|till\s+it|label)\b", RegexOptions.IgnoreCase)]
+    private static partial Regex Kept();
+
+    [GeneratedRegex(@"\s*(?:,(?!\d)|;|\.(?=\s|$)|\s(?:and|to|into|with|plus|&)\s|\s[+/:]\s|(?<=\p{L}):\s)\s*", RegexOptions.IgnoreCase)]
     private static partial Regex Between();
 
     [GeneratedRegex(@"[(\[]([^()\[\]]{6,200})[)\]]")]

@@ -3,7 +3,8 @@ namespace Washline.Reading;
 /// <content>What stands above the ingredients: the drink's name, its credit, and talk.</content>
 internal sealed partial class Reader
 {
-    private const int MostAbove = 14;
+    private const int MostAbove = 40;
+    private const int MostBetween = 6; // lines between a drink's name and its first ingredient, where it is not the first drink
 
     // The line that names the drink being read; 0 before one was looked for or when nothing stands above, −1 when there is only talk.
     private int titleAt;
@@ -17,6 +18,12 @@ internal sealed partial class Reader
         {
             if (lines[i].IsBlank || lines[i].Is is not null) continue;
             if (Rule().IsMatch(lines[i].Text)) break;
+            if (RecipeHeading(i) is not null)
+            {
+                i = RecipeEnd(i) - 1;
+                continue;
+            }
+
             found = StartsIngredients(lines[i]);
             if (KeyLine.Of(lines[i].Text) is { Key: Key.Title })
             {
@@ -27,7 +34,7 @@ internal sealed partial class Reader
             if (!found) above.Add(lines[i]);
         }
 
-        var candidates = above.Where(l => KeyLine.Of(l.Text) is not { Key: not null } && !By().IsMatch(l.Text)).ToList();
+        var candidates = above.Where(l => KeyLine.Of(l.Text) is not { Key: not null } && !By().IsMatch(l.Text) && CreditText.Line(l.Text) is null).ToList();
         titleAt = candidates.Count == 0 ? 0 : !found ? candidates[0].Number : Best(candidates)?.Number ?? -1;
     }
 
@@ -41,7 +48,8 @@ internal sealed partial class Reader
             return (Line: line, Score: TitleText.Likeness(line) + 0.01 * paragraph);
         }).OrderByDescending(c => c.Score).ToList();
         if (best[0].Score >= 0) return best[0].Line;
-        return candidates.FindLast(c => TalkText.Name(c.Text) is not null) ?? (best[0].Score > -4 || !TalkText.IsChat(best[0].Line.Text) ? candidates[0] : null);
+        return candidates.FindLast(c => TalkText.Called(c.Text)) ?? candidates.FindLast(c => TalkText.Name(c.Text) is not null)
+            ?? (best[0].Score > -4 || !TalkText.IsChat(best[0].Line.Text) ? candidates[0] : null);
     }
 
     // The title, when this is the line it stands on.
@@ -56,9 +64,22 @@ internal sealed partial class Reader
 
     private ReadAs Titled(SourceLine line)
     {
-        var bare = TitleText.Bare(line.Text);
-        var talk = (TitleText.Likeness(line) < 0 || line.Stretch is not null) && !(TitleText.IsTitleCase(bare) && TalkText.Words(bare) <= 6) ? TalkText.Name(line.Text) : null;
         spec.TitleLine = line;
+        if (line.Stretch is not null && TitleText.Leading(line.Text) is { } leading)
+        {
+            spec.Title = leading;
+            return ReadAs.Title;
+        }
+
+        var bare = TitleText.Bare(line.Text);
+        var talk = (TitleText.Likeness(line) < 0 || line.Stretch is not null) && !(TitleText.IsTitleCase(bare) && TalkText.Words(bare) <= 6 && !bare.EndsWith('?')) ? TalkText.Name(line.Text) : null;
+        if (talk is null && TitleText.Credited(bare) is null)
+        {
+            var (name, note) = TitleText.Told(bare);
+            bare = name;
+            if (note.Length > 0) spec.Notes.Add(note);
+        }
+
         if (bare.IndexOf(" (", StringComparison.Ordinal) is > 0 and var bracket && bare.EndsWith(')') && TitleText.Credited(bare) is null
             && (TalkText.IsFact(bare[(bracket + 2)..]) || TalkText.IsChat(bare[(bracket + 2)..]) || TalkText.IsOrigin(bare[(bracket + 2)..])))
         {
@@ -66,10 +87,11 @@ internal sealed partial class Reader
             spec.Title = bare[..bracket].TrimEnd();
             spec.Notes.Add(bare[(bracket + 2)..^1]);
         }
-        else if (talk is { } name)
+        else if (talk is { } called)
         {
-            spec.Title = TitleText.Bare(line.Text[name.From..name.To]);
-            if (TitleText.Credited(spec.Title + line.Text[name.To..].TrimEnd(' ', ':', '.', '!')) is { } told && told.Title == spec.Title) Credit(told.Maker, told.Where);
+            spec.Title = TitleText.Bare(line.Text[called.From..called.To]);
+            if (CreditText.Within(line.Text) is { } credit) Credit(credit.Maker, credit.Where);
+            if (TitleText.Credited(spec.Title + line.Text[called.To..].TrimEnd(' ', ':', '.', '!')) is { } told && told.Title == spec.Title) Credit(told.Maker, told.Where);
         }
         else if (TitleText.Credited(bare) is { } credited)
         {
@@ -110,27 +132,41 @@ internal sealed partial class Reader
     // A name with ingredients of its own below it starts the next spec.
     private bool StartsSpec(SourceLine line)
     {
-        if (!spec.HasIngredientLines || line.Stretch is not null || line.Is is not null || !(afterBlank || line.IsHeading) || line.Text.Trim().Length > LongestTitle) return false;
-        if (StartsIngredients(line) || KeyLine.Of(line.Text) is { Key: not null } || MethodText.Starts(Bulletless(line.Text))) return false;
-        if (ownRecipes.Heading(line, BulletEnd(line.Text), spec.Lines) is not null) return false;
+        if (!spec.HasIngredientLines || line.Stretch is not null || line.Is is not null || line.As is not null || line.Text.Trim().Length > LongestTitle) return false;
+        var marked = afterBlank || line.IsHeading || TitleText.IsPriced(line.Text);
+        // Without a mark, a name behind the method starts the next spec where ingredients stand right below it.
+        if (!marked && !(spec.Method.Count > 0 && IsBareName(line))) return false;
+        if (StartsIngredients(line) || KeyLine.Of(line.Text) is { Key: not null } || MethodText.Starts(Bulletless(line.Text)) && !line.IsHeading && !TitleText.IsName(line.Text) || CreditText.Line(line.Text) is not null || RecipeHeading(at) is not null) return false;
         if (!line.IsHeading && TitleText.Likeness(line) < 0 && TalkText.Name(line.Text) is null) return false;
-        for (int i = at + 1, seen = 0; i < lines.Count && seen < 4; i++)
+        var likeness = TitleText.Likeness(line);
+        for (int i = at + 1, seen = 0; i < lines.Count && seen < (marked ? MostBetween : 1); i++)
         {
             if (lines[i].IsBlank || lines[i].Is is not null) continue;
             if (StartsIngredients(lines[i])) return true;
-            if (Rule().IsMatch(lines[i].Text) || MethodText.Starts(Bulletless(lines[i].Text))) return false;
+            if (Rule().IsMatch(lines[i].Text) || MethodText.Starts(Bulletless(lines[i].Text)) && !TitleText.IsName(lines[i].Text)) return false;
             if (KeyLine.Of(lines[i].Text) is { Key: Key.Method or Key.Note or Key.Garnish }) return false;
+            // A likelier name below it, with the ingredients right behind: this line is talk between two drinks.
+            if (spec.Method.Count > 0 && (lines[i - 1].IsBlank || lines[i].IsHeading) && TitleText.Likeness(lines[i]) > likeness && CreditText.Line(lines[i].Text) is null && KeyLine.Of(lines[i].Text) is not { Key: not null }) return false;
             seen++;
         }
 
         return false;
     }
 
+    // A line of a few words right above a list: `Short One`, or `south pier` with two lines that begin with amounts.
+    private bool IsBareName(SourceLine line)
+    {
+        var name = TitleText.Told(TitleText.Bare(line.Text)).Title;
+        if (TalkText.Words(name) >= MostBetween || name.Any(char.IsDigit) || name.Contains(',', StringComparison.Ordinal)) return false;
+        return TitleText.IsTitleCase(name) || at + 2 < lines.Count && PageText.Listed(lines[at + 1]) && PageText.Listed(lines[at + 2]) && kinds.Find(name).Kind is null && !GarnishText.IsGarnish(name) && !GlassText.Only(name);
+    }
+
     // Whether ingredients begin on that line, as far as it says so itself.
     private bool StartsIngredients(SourceLine line)
     {
         if (line.Is is ReadAs.Heading) return true;
-        if (line.Is is not null || line.IsBlank || line.Text.Length > SourceLine.Longest) return false;
+        if (line.As is Key.Title or Key.Ingredients) return true;
+        if (line.Is is not null || line.IsBlank || line.Text.Length > SourceLine.Longest || IsStory(line)) return false;
         if (KeyLine.Of(line.Text) is { } key && key.Key is { } known) return known == Key.Ingredients;
         var from = BulletEnd(line.Text);
         return Ingredient(line) is { } found && Sure(line, found) || EachText.Over(line.Text, from) is not null || runOn.Split(line, from) is not null || each.Read(line, from) is not null;

@@ -16,8 +16,13 @@ internal sealed partial class Reader
 
             if (!spec.HasIngredientLines)
             {
-                problems.Add((spec.TitleLine ?? first).Problem(0, $"“{Short(spec.Title)}” has no ingredients.", "Write one ingredient a line below the name, such as `60 ml gin`."));
+                var empty = (spec.TitleLine ?? first).Problem(0, $"“{Short(spec.Title)}” has no ingredients.", "Write one ingredient a line below the name, such as `60 ml gin`.");
+                problems.Add(empty);
+                if (spec.Method.Count == 0 && spec.OwnRecipes.Count == 0) empties.Add((specs.Count, empty));
             }
+
+            TopUp();
+            if (ofAll is { } credit && spec.Credit is { Maker.Length: 0, Where.Length: 0 }) Credit(credit.Maker, credit.Where);
 
             // A list without any amount is a drink known by its ingredients; one line without is a line to mend.
             if (spec.Unsaid.Count < spec.Lines.Count) problems.AddRange(spec.Unsaid.Select(u => u.Problem));
@@ -29,6 +34,22 @@ internal sealed partial class Reader
         spec = new SpecDraft();
         section = null;
         titleAt = 0;
+    }
+
+    // Between rules and after the last drink there may be words that are no drink; where there are drinks beside them, they are talk.
+    private void DropEmpty()
+    {
+        if (empties.Count == specs.Count) return;
+        foreach (var (index, problem) in Enumerable.Reverse(empties))
+        {
+            specs.RemoveAt(index);
+            origins.RemoveAt(index);
+            problems.Remove(problem);
+            for (var i = 0; i < account.Count; i++)
+            {
+                if (account[i].Line == problem.Line && account[i].ReadAs == ReadAs.Title) account[i] = account[i] with { ReadAs = ReadAs.Talk };
+            }
+        }
     }
 
     private List<Problem> Told()
@@ -45,12 +66,11 @@ internal sealed partial class Reader
 
     private void TooMany(SourceLine line)
     {
-        var (words, column) = line.Words();
         if (account.Count == 0 || account[^1].Line < MostLines || account[^1].ReadAs != ReadAs.Problem)
         {
             problems.Add(line.Problem(0, $"The text is longer than {MostLines} lines; it was read up to here.", "Give the rest in a file of its own."));
         }
 
-        account.Add(new Accounted(line.Number, words, ReadAs.Problem, column));
+        account.AddRange(line.Stretches().Select(s => new Accounted(s.Number, s.Words, ReadAs.Problem, s.Column)));
     }
 }

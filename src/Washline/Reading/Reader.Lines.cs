@@ -5,6 +5,8 @@ namespace Washline.Reading;
 /// <content>Ingredients, recipes of their own, and what is left when a line is nothing known.</content>
 internal sealed partial class Reader
 {
+    private const int FruitWithin = 8; // words between a fruit and its juice
+
     private ReadAs Kept(SourceLine line, IngredientLine found)
     {
         spec.HasIngredientLines = true;
@@ -20,19 +22,33 @@ internal sealed partial class Reader
             return ReadAs.Note;
         }
 
-        var made = found.Line;
+        var made = OfFruit(line, found.Line);
         var told = found.Problems;
-        if (Carried(found) is { } carried) (made, told) = (carried, [.. told.Where(p => !p.What.EndsWith("has no unit.", StringComparison.Ordinal))]);
+        var remark = "";
+        if (Carried(found) is { } carried) (made, told, remark) = (carried, [.. told.Where(p => !p.What.EndsWith("has no unit.", StringComparison.Ordinal))], $"no unit is written; taken as {carried.Amount.Unit.Name}, as in the line before");
         problems.AddRange(told);
-        spec.Add(made, line);
+        spec.Add(made, line, remark);
         if (ownRecipes.InBrackets(line.Text, made.Ingredient) is { } recipe) spec.Add(recipe);
         return ReadAs.Ingredient;
+    }
+
+    // `Squeeze a lime and measure 20 ml of the juice`: the fruit is told before.
+    private Line OfFruit(SourceLine line, Line made)
+    {
+        if (line.Stretch is not { } stretch || made.Kind?.Id != "juice" || !made.Ingredient.Equals("the juice", StringComparison.OrdinalIgnoreCase)) return made;
+        var before = lines[at].Text[..Math.Min(stretch.From, lines[at].Text.Length)].Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        foreach (var word in before.TakeLast(FruitWithin).Reverse())
+        {
+            if (kinds.Find($"{word} juice") is { Kind: { } juice, Left: "" } && juice != made.Kind) return made with { Kind = juice, Ingredient = $"{word} juice" };
+        }
+
+        return made;
     }
 
     // `2 oz gin, ¾ lime, ¾ simple`: bartenders say the unit once. Where ounces or millilitres went before, a bare number is more of them.
     private Line? Carried(IngredientLine found)
     {
-        if (found.Amount.Unit is not null || found.Line is not { Kind: { } kind } line || line.Amount.Unit.Kind != UnitKind.Piece) return null;
+        if (found.Amount.Unit is not null || found.Line is not { Kind: { } kind } line || !ingredients.IsWhole(line.Ingredient) || line.Amount.Unit.Kind != UnitKind.Piece) return null;
         var unit = spec.Lines.FindLast(l => l.Amount.Unit.Kind is UnitKind.Poured or UnitKind.Part)?.Amount.Unit;
         var (low, high) = (line.Amount.Low, line.Amount.High);
         if (unit is null || low != high || high <= 0) return null;
@@ -56,6 +72,8 @@ internal sealed partial class Reader
         if (key.Key is not { } known)
         {
             var near = KeyLine.Near(key.Name);
+            // `And here's what you do: muddle the basil …`
+            if (near is null && spec.HasIngredientLines && MethodText.Starts(key.Value)) return Value(line, Key.Method, key.Value, key.Value, key.At);
             spec.Notes.Add(Bulletless(line.Text));
             if (near is null && (!spec.HasIngredientLines || TalkText.IsSentence(key.Value) || key.Value.Length == 0)) return ReadAs.Note;
             problems.Add(line.Problem(line.Text.IndexOf(key.Name[0], StringComparison.Ordinal), $"“{key.Name}” names nothing that a spec has.{(near is null ? "" : $" Did you mean {near}?")}",
@@ -65,6 +83,12 @@ internal sealed partial class Reader
 
         section = null;
         if (making is not null) Made();
+        if (known == Key.Maker && !key.Name.Equals("maker", StringComparison.OrdinalIgnoreCase) && CreditText.Value(key.Value) is { } credit)
+        {
+            Credit(credit.Maker, credit.Where);
+            return ReadAs.Credit;
+        }
+
         if (key.Value.Length > 0) return Value(line, known, key.Value, key.Value, key.At);
         section = known;
         sectionHasLines = false;
@@ -75,7 +99,7 @@ internal sealed partial class Reader
     private ReadAs? Making(SourceLine line, string words)
     {
         if (making is null) return null;
-        if (KeyLine.Of(line.Text) is { Key: not null } || line.IsHeading)
+        if (at >= makingEnd || KeyLine.Of(line.Text) is { Key: not null } || line.IsHeading)
         {
             Made();
             return null;
@@ -120,9 +144,9 @@ internal sealed partial class Reader
         var wordCount = words.Split(' ', StringSplitOptions.RemoveEmptyEntries).Length;
         var name = words.Split(',', '(')[0].Trim();
         var match = words.Length <= LongestTitle && wordCount <= 6 && !words.EndsWith('.') ? kinds.Find(name) : new KindMatch(null, "", []);
-        if (match.Kind is { } kind && (match.Left.Length == 0 || !TalkText.IsChat(words))) return WithoutAmount(line, from, words, name, kind);
+        if (match.Kind is { } kind && (match.Left.Length == 0 || !TalkText.IsChat(words) && !spec.Lines.Exists(l => l.Kind == kind))) return WithoutAmount(line, from, words, name, kind);
         if (spec.HasIngredientLines && GarnishText.Led(words) is { } led) return Value(line, Key.Garnish, led, words);
-        if (spec.HasIngredientLines && MethodText.Holds(words)) return Value(line, Key.Method, words, words);
+        if ((spec.HasIngredientLines || line.Stretch is not null) && MethodText.Holds(words)) return Value(line, Key.Method, words, words);
         if (TalkText.IsChat(words))
         {
             return ReadAs.Talk;

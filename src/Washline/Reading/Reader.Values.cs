@@ -13,14 +13,14 @@ internal sealed partial class Reader
         {
             case Key.Title:
                 if (spec.HasIngredientLines) Finish();
-                spec.Title = value;
+                spec.Title = line.Text.TrimStart().StartsWith('-') ? value.TrimEnd('-', ' ') : value;
                 spec.TitleLine = line;
                 return ReadAs.Title;
             case Key.Ingredients:
                 var rest = line with { Text = new string(' ', at) + line.Text[at..] };
                 return each.Read(rest, at) is { } several ? Several(rest, several) : Ingredient(rest) is { } found ? Kept(line, found) : Unplaced(rest);
             case Key.Method:
-                if (!open) spec.Method.Add(value);
+                if (!open) Method(line, value);
                 return ReadAs.Method;
             case Key.Ice:
                 spec.Ice = open ? "" : value;
@@ -28,7 +28,10 @@ internal sealed partial class Reader
                 problems.Add(line.Problem(at, $"“{value}” is no ice that is known here.", "Write none, cubes, large cube or crushed."));
                 return ReadAs.Ice;
             case Key.Glass:
-                spec.Glass = open ? "" : GlassText.Bare(value);
+                // `rocks, no ice`: the ice may be told with the glass.
+                var (glass, with) = value.IndexOf(", ", StringComparison.Ordinal) is > 0 and var comma && IceText.Of(value[comma..]) is not null ? (value[..comma], value[(comma + 2)..]) : (value, "");
+                spec.Glass = open ? "" : GlassText.Bare(glass);
+                if (with.Length > 0) spec.Ice ??= with.TrimEnd('.');
                 return ReadAs.Glass;
             case Key.Garnish:
                 spec.Garnish ??= [];
@@ -55,10 +58,21 @@ internal sealed partial class Reader
                 return MadeIs(line, value, at);
             case Key.Part:
                 return PartIs(line, value, at);
+            case Key.Note when ownRecipes.Read(line, at, spec.Lines) is { } own:
+                spec.Add(own);
+                return ReadAs.Made;
             default:
                 spec.Notes.Add(raw);
                 return ReadAs.Note;
         }
+    }
+
+    private void Method(SourceLine line, string value)
+    {
+        spec.Method.Add(value);
+        spec.MethodLines.Add((line, value));
+        if (MethodText.TooLong(value) is not { } time) return;
+        problems.Add(line.Problem(Math.Max(0, line.Text.IndexOf(time.Words, StringComparison.Ordinal)), $"“{time.Words}” is longer than a drink stays on the ice; the usual time stands in its place.", "Write the seconds on the ice, such as `stir 30 s`."));
     }
 
     private ReadAs MayPassOn(SourceLine line, string value, int at)

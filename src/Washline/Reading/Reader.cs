@@ -26,6 +26,10 @@ internal sealed partial class Reader
     private Key? section;
     private bool sectionHasLines;
     private bool afterBlank;
+    private bool hasList;
+    private int makingEnd;
+    private CreditText? ofAll;
+    private readonly List<(int Spec, Problem Problem)> empties = [];
     private string? making;
     private List<string> makingWords = [];
 
@@ -40,7 +44,8 @@ internal sealed partial class Reader
 
     public Draft Read(IReadOnlyList<SourceLine> source)
     {
-        lines = TableText.Opened(source);
+        lines = WrappedText.Joined(PageText.SetAside(TableText.Opened(source)));
+        hasList = Enumerable.Range(0, Math.Max(0, lines.Count - 2)).Any(i => PageText.Listed(lines[i]) && PageText.Listed(lines[i + 1]) && PageText.Listed(lines[i + 2]));
         for (at = 0; at < lines.Count; at++)
         {
             var line = lines[at];
@@ -48,7 +53,7 @@ internal sealed partial class Reader
             {
                 afterBlank = true;
                 if (sectionHasLines) section = null;
-                if (makingWords.Count > 0) Made();
+                if (makingWords.Count > 0 && at >= makingEnd) Made();
                 if (spec.HasIngredientLines) spec.Shared = null;
                 continue;
             }
@@ -59,7 +64,9 @@ internal sealed partial class Reader
                 continue;
             }
 
-            foreach (var piece in Pieces(line)) Take(piece);
+            var pieces = Pieces(line);
+            if (pieces.Count > 2 && NamesDrink(pieces[0])) Begin();
+            foreach (var piece in pieces) Take(piece);
             afterBlank = false;
             if (problems.Count <= MostProblems) continue;
             untold += problems.Count - MostProblems;
@@ -67,30 +74,34 @@ internal sealed partial class Reader
         }
 
         Finish();
+        DropEmpty();
+        ShareRecipes();
         return new Draft(specs, Told()) { Account = account, Origins = origins };
     }
 
     private void Take(SourceLine line)
     {
-        var (words, column) = line.Words();
-        if (words.Length == 0) return;
+        var stretches = line.Stretches().ToList();
+        if (stretches.Count == 0) return;
         if (line.Text.Length > SourceLine.Longest && line.Stretch is null)
         {
             problems.Add(line.Problem(0, $"This line has {line.Text.Length} letters, too many to be read.", "Write every ingredient on a line of its own."));
-            account.Add(new Accounted(line.Number, words, ReadAs.Problem, column));
+            account.AddRange(stretches.Select(s => new Accounted(s.Number, s.Words, ReadAs.Problem, s.Column)));
             spec.First ??= line;
             return;
         }
 
         if (spec.IsBare && spec.First is null) LookForTitle();
         var readAs = line.Is ?? Meaning(line);
-        account.Add(new Accounted(line.Number, words, readAs, column));
+        // Of a wrapped paragraph the lines that no problem tells of were read.
+        account.AddRange(stretches.Select(s => new Accounted(s.Number, s.Words, readAs == ReadAs.Problem && line.Parts is not null && problems.TrueForAll(p => p.Line != s.Number) ? ReadAs.Note : readAs, s.Column)));
         if (readAs is not (ReadAs.Divider or ReadAs.Talk or ReadAs.Marks)) spec.First ??= line;
     }
 
     private ReadAs Meaning(SourceLine line)
     {
         var text = line.Text;
+        if (line.As is { } told) return line.IsBlank ? ReadAs.Marks : Value(line, told, text.Trim(), text.Trim());
         if (Rule().IsMatch(text))
         {
             Finish();
@@ -114,9 +125,11 @@ internal sealed partial class Reader
         }
 
         var ingredient = Ingredient(line);
-        if (KeyLine.Of(text) is { } key && !(key.Key is null && (ingredient is not null || spec.IsBare && KeyLine.Near(key.Name) is null)))
+        // Behind the method, a bare count of something unknown is a page number or a remark.
+        if (ingredient is { Amount.Unit: null, Line.Kind: null } && spec.Method.Count > 0) ingredient = null;
+        if (KeyLine.Of(text) is { } key && !(key.Key is null && StartsSpec(line)) && !(key.Key is null && (ingredient is not null || spec.IsBare && KeyLine.Near(key.Name) is null)))
         {
-            if (key.Key is not null || ownRecipes.Heading(line, BulletEnd(text), spec.Lines) is null) return Named(line, key);
+            if (key.Key is not null || RecipeHeading(at) is null) return Named(line, key);
         }
 
         if (section is { } of && of != Key.Ingredients && !StartsSpec(line))
@@ -133,12 +146,14 @@ internal sealed partial class Reader
             return TitleHere(line, ingredient) ?? Above(line);
         }
 
-        if (ownRecipes.Heading(line, BulletEnd(text), spec.Lines) is { } name)
+        if (line.Stretch is null && RecipeHeading(at) is { } name)
         {
             making = name;
+            makingEnd = RecipeEnd(at);
             return ReadAs.Heading;
         }
 
+        if (ingredient is null && CreditHere(line) is { } credited) return credited;
         if (ingredient is null && TitleAbove(line)) return Above(line);
         if (each.Read(line, BulletEnd(text)) is { } several) return Several(line, several);
         if (GarnishText.Only(words) is { } only && (ingredient is null || ingredient.Line?.Kind is null || GarnishText.IsMarked(words))) return Value(line, Key.Garnish, only, text);
@@ -146,7 +161,7 @@ internal sealed partial class Reader
         if (GarnishText.Of(words) is { } garnish) return Value(line, Key.Garnish, garnish, text);
         if (spec.HasIngredientLines && GlassText.Only(words)) return Value(line, Key.Glass, GlassText.In(words), text);
         if (MethodText.Starts(words) || ingredient is not null) return Value(line, Key.Method, words, text);
-        if ((spec.HasIngredientLines ? CreatedBy() : By()).Match(text) is { Success: true } by) return Credited(line, by.Groups[1].Value.Trim());
+        if (!spec.HasIngredientLines && By().Match(text) is { Success: true } by) return Credited(line, by.Groups[1].Value.Trim());
         return Unplaced(line);
     }
 
@@ -154,7 +169,13 @@ internal sealed partial class Reader
     private List<SourceLine> Pieces(SourceLine line)
     {
         var from = BulletEnd(line.Text);
-        if (line.Is is not null || making is not null || section is not (null or Key.Ingredients) || Rule().IsMatch(line.Text)) return [line];
+        if (line is { As: Key.Ingredients, Stretch: { } cell } && runOn.Split(line with { Stretch = null }, from) is [var first, .. var others])
+        {
+            // The first stretch of a line begins where the line does; that of a cell with the cell.
+            return [line.Of(cell.From, first.Stretch!.Value.To), .. others];
+        }
+
+        if (line.Is is not null || line.As is not null || making is not null || IsStory(line) || spec.IsBare && line.Number < titleAt || section is not (null or Key.Ingredients) || Rule().IsMatch(line.Text)) return [line];
         if (KeyLine.Of(line.Text) is { Key: not null } key)
         {
             if (key.Key != Key.Ingredients || key.Value.Length == 0) return [line];
@@ -175,7 +196,7 @@ internal sealed partial class Reader
     {
         if (seen.TryGetValue(line, out var found)) return found;
         if (seen.Count > 64) seen.Clear();
-        return seen[line] = line.Text.Length > SourceLine.Longest ? null : ingredients.Read(line, BulletEnd(line.Text));
+        return seen[line] = line.Text.Length > SourceLine.Longest || IsStory(line) ? null : ingredients.Read(line, BulletEnd(line.Text));
     }
 
     // A title may look like an amount (`3 Wise Men`); an ingredient is sure when its unit is written or its kind is known.
@@ -209,9 +230,6 @@ internal sealed partial class Reader
 
     [GeneratedRegex(@"^\s*(?:>\s*)?(?:(?:[-*•◦▪·–—+□☐✓]\s*(?:\[[ xX]?\]\s*)?)(?=[^*\s])|\[[ xX]?\]\s*|\(?\d{1,2}[.)]\s+(?=\S))?\s*")]
     private static partial Regex Bullet();
-
-    [GeneratedRegex(@"^\W*(?i:(?:(?:this\s+)?(?:drink|recipe|spec)\s+(?:is\s+)?|credit:?\s+|originally\s+)*(?:created|made|invented|devised|developed|written|dreamt\s+up)\s+by|by)\s+(?=\p{Lu})(.+)$")]
-    private static partial Regex CreatedBy();
 
     [GeneratedRegex(@"\b(?:over|onto|on\s+top|back\s+of|into|gently|carefully|surface|until)\b", RegexOptions.IgnoreCase)]
     private static partial Regex Placed();

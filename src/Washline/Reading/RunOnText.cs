@@ -7,6 +7,9 @@ namespace Washline.Reading;
 internal sealed partial class RunOnText(IngredientText ingredients)
 {
     private const int Most = 40;
+    private const int LongestLead = 2; // parts of a sentence before the first ingredient
+    private const int LongestUnknown = 4; // words
+    private const int LongestName = 60; // letters of an ingredient with the amount behind it
 
     /// <summary>The line in stretches, one for every ingredient, and for the words before and behind them.</summary>
     /// <returns>Nothing when it is not several ingredients.</returns>
@@ -26,15 +29,36 @@ internal sealed partial class RunOnText(IngredientText ingredients)
         if (cuts.Count is < 3 or > Most) return null;
         var tail = Tail(masked, start);
         var starts = new List<int>();
+        var ends = new List<int>();
         for (var i = 0; i + 1 < cuts.Count && cuts[i] < tail; i++)
         {
-            if (Reads(line, cuts[i], Math.Min(cuts[i + 1], tail))) starts.Add(cuts[i]);
-            else if (starts.Count == 0 && i == 0 && Within(line, masked, cuts[i], Math.Min(cuts[i + 1], tail)) is { } inside) starts.Add(inside);
-            else if (starts.Count == 0 && i > 0) return null;
+            var to = Math.Min(cuts[i + 1], tail);
+            if (Behind(line, cuts[i], to) is { } behind)
+            {
+                starts.Add(Math.Max(cuts[i], behind));
+                ends.Add(to);
+            }
+            else if (Reads(line, cuts[i], to) || starts.Count > 0 && Measures(line, cuts[i], to)) starts.Add(cuts[i]);
+            else if (starts.Count == 0 && i <= LongestLead && Within(line, masked, cuts[i], to) is { } inside) starts.Add(inside);
+            else if (starts.Count == 0 && i > LongestLead) return null;
+            if (ends.Count < starts.Count) ends.Add(int.MaxValue);
         }
 
         if (starts.Count < 2 || Or().IsMatch(masked[starts[0]..tail])) return null;
-        return Stretches(line, at, starts, tail);
+        return Stretches(line, at, starts, tail, ends);
+    }
+
+    // `of apple brandy two ounces`: the amount stands behind a name that is known word for word; where it begins.
+    private int? Behind(SourceLine line, int from, int to)
+    {
+        if (to - from > LongestName) from = to - LongestName;
+        for (var i = from; i < to; i++)
+        {
+            if (i > from && line.Text[i - 1] != ' ' || !char.IsLetter(line.Text[i])) continue;
+            if (ingredients.Read(line.Of(i, to), i) is { Line.Kind: not null, Problems.Count: 0 } read && read.Amount.Unit is not null && read.Amount.Start > i && read.Amount.NumberEnd > read.Amount.Start && ingredients.IsWhole(read.Line.Ingredient)) return i;
+        }
+
+        return null;
     }
 
     // Without marks: an amount with a unit begins the next ingredient.
@@ -45,6 +69,12 @@ internal sealed partial class RunOnText(IngredientText ingredients)
         for (var i = start; i < masked.Length && starts.Count < Most; i++)
         {
             if (i > start && masked[i - 1] is not (' ' or ',' or ';' or '/' or '+' or '(')) continue;
+            if (TopUp().IsMatch(masked, i) && Tops(line, masked, i))
+            {
+                starts.Add(i);
+                continue;
+            }
+
             if (!(char.IsNumber(masked[i]) || i + 1 < masked.Length && masked[i] == '.' && char.IsAsciiDigit(masked[i + 1]) || Spoken().IsMatch(masked, i))) continue;
             if (AmountText.Leading(masked, i) is not { } amount) continue;
             if (amount.Unit is { Kind: UnitKind.TopUp or UnitKind.Unsaid } or { Name: "float" } || amount.Unit is null && !Counts(line, masked, i)) continue;
@@ -66,9 +96,17 @@ internal sealed partial class RunOnText(IngredientText ingredients)
         return end - at <= 60 && ingredients.Read(line.Of(at, end), at) is { Line: { Kind: not null, Amount.Unit.Kind: UnitKind.Piece }, Problems.Count: 0 };
     }
 
+    // `top it up with soda water`
+    private bool Tops(SourceLine line, string masked, int at)
+    {
+        var end = Marks().Matches(masked, at).Select(m => m.Index).Append(masked.Length).FirstOrDefault(e => masked[at..e].Contains("with", StringComparison.OrdinalIgnoreCase), masked.Length);
+        if (NextSentence().Match(masked, at) is { Success: true } next) end = Math.Min(end, next.Index);
+        return ingredients.Read(line.Of(at, end), at) is { Line: { Kind: not null, Amount.Unit.Kind: UnitKind.TopUp } top } && ingredients.IsWhole(top.Ingredient);
+    }
+
     private static int SentenceEnd(string masked, int from) => NextSentence().Match(masked, from) is { Success: true } next ? next.Index + next.Length : masked.Length;
 
-    private static List<SourceLine> Stretches(SourceLine line, int at, List<int> starts, int tail, List<int>? ends = null)
+    private static List<SourceLine> Stretches(SourceLine line, int at, List<int> starts, int tail, List<int> ends)
     {
         var stretches = new List<SourceLine>();
         void Add(int from, int to)
@@ -81,7 +119,7 @@ internal sealed partial class RunOnText(IngredientText ingredients)
         for (var i = 0; i < starts.Count; i++)
         {
             var next = i + 1 < starts.Count ? starts[i + 1] : tail;
-            var end = Math.Min(next, ends?[i] ?? next);
+            var end = Math.Min(next, ends[i]);
             Add(i == 0 && starts[0] == at ? 0 : starts[i], end);
             if (end < next) Add(end, next);
         }
@@ -108,8 +146,16 @@ internal sealed partial class RunOnText(IngredientText ingredients)
         return ingredients.Read(stretch, from) is { Line.Kind: not null } read && !read.Problems.Any(p => p.What.Contains("second amount", StringComparison.Ordinal));
     }
 
+    // Whether it is a measure of something that the catalogue does not have: `a teaspoonful of apple jelly`.
+    private bool Measures(SourceLine line, int from, int to) =>
+        ingredients.Read(line.Of(from, to), from) is { Line: { Kind: null, Amount.Unit.Kind: UnitKind.Poured or UnitKind.Spooned, Note.Length: 0 } unknown } read
+        && read.Amount.Start <= from + 1 && read.Amount.NumberEnd > read.Amount.Start && TalkText.Words(unknown.Ingredient) <= LongestUnknown;
+
     // Where the ingredients end and the method begins.
     private static int Tail(string masked, int from) => Method().Match(masked, from) is { Success: true } tail ? tail.Index : masked.Length;
+
+    [GeneratedRegex(@"\G(?:top|fill)(?:ped|ed)?\b", RegexOptions.IgnoreCase)]
+    private static partial Regex TopUp();
 
     [GeneratedRegex(@"(?<=\p{Ll})[.;]\s+(?=\p{Lu})")]
     private static partial Regex NextSentence();
@@ -117,18 +163,18 @@ internal sealed partial class RunOnText(IngredientText ingredients)
     [GeneratedRegex(@"\G[^:\d]{2,48}:\s+(?=\S)")]
     private static partial Regex Named();
 
-    [GeneratedRegex(@"(?:,(?!\d)|;|\s[/+&|·•]\s|\s(?:and|plus|with)\s|\.\s+(?=\d))\s*", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"(?:,(?!\d)|;|\s[/+&|·•]\s|\s(?:and(?!\s+(?:a|three)[\s-](?:half|quarters?)\b)|plus|(?<!\b(?:top|topped|fill|filled|finish|finished)(?:\s+it)?(?:\s+(?:up|off))?\s)with)\s|\.\s+(?=\d))\s*", RegexOptions.IgnoreCase)]
     private static partial Regex Marks();
 
     [GeneratedRegex(@"\b(?:one|two|three|four|half|quarter|dash|dashes|equal)\b", RegexOptions.IgnoreCase)]
     private static partial Regex NumberAhead();
 
-    [GeneratedRegex(@"\G(?:one|two|three|four|five|six|half|quarter|a\s+(?:half|quarter|dash|barspoon|splash|pinch|couple|few|handful|tea)|dash|pinch|splash|barspoon|an\s+ounce)\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\G(?:one|two|three|four|five|six|half|quarter|an?\s+(?:half|quarter|third|scant|generous|dash|bar\s?spoon|splash|pinch|couple|few|handful|tea\s?spoon|table\s?spoon|spoon|drop|jigger|shot|pony|part|cup)\w*|dash|pinch|splash|barspoon|an\s+ounce)\b", RegexOptions.IgnoreCase)]
     private static partial Regex Spoken();
 
     [GeneratedRegex(@"\sor\s+(?:\d|[½¼¾⅓⅔]|one|two|half)", RegexOptions.IgnoreCase)]
     private static partial Regex Or();
 
-    [GeneratedRegex(@"(?<![\p{L}\d])(?:(?:then|and|all|hard|dry|reverse|double|everything|the whole lot)\s+)*(?:shak(?:e|en)|stir(?:red)?|strain(?:ed)?|build|built|swizzled?|blend(?:ed)?(?!\s+(?:scotch|whisk))|muddle|serve[ds]?|garnish(?:ed)?|over\s+(?:crushed\s+|pebble\s+|fresh\s+|a\s+(?:large|big)\s+)?(?:ice|rocks|cube)|with\s+(?:crushed\s+|lots\s+of\s+)?ice|on\s+the\s+rocks|in(?:to)?\s+an?\s|throw[n]?)\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"(?<![\p{L}\d])(?:(?:then|and|all|hard|dry|reverse|double|everything|the whole lot)\s+)*(?:put\s+(?:them|it|all)|add\s+(?:\w+\s+of\s+)?ice|shak(?:e|en)|stir(?:red)?|strain(?:ed)?|build|built|swizzled?|blend(?:ed)?(?!\s+(?:scotch|whisk))|muddle|serve[ds]?|(?<!\b(?:for|to|as)\s+(?:a\s+|the\s+)?)garnish(?:ed)?|over\s+(?:crushed\s+|pebble\s+|fresh\s+|a\s+(?:large|big)\s+)?(?:ice|rocks|cube)|with\s+(?:crushed\s+|lots\s+of\s+)?ice|on\s+the\s+rocks|in(?:to)?\s+an?\s|throw[n]?)\b", RegexOptions.IgnoreCase)]
     private static partial Regex Method();
 }

@@ -23,6 +23,9 @@ internal sealed class SpecDraft
 
     public List<string> Method { get; } = [];
 
+    /// <summary>Where each of the words of the method stand.</summary>
+    public List<(SourceLine Line, string Words)> MethodLines { get; } = [];
+
     public string? Ice { get; set; }
 
     public string? Glass { get; set; }
@@ -43,11 +46,10 @@ internal sealed class SpecDraft
     /// <summary>Whether nothing of it has been read yet but what stands above the ingredients.</summary>
     public bool IsBare => Title.Length == 0 && !HasIngredientLines;
 
-    public void Add(Line line, SourceLine source)
+    public void Add(Line line, SourceLine source, string remark = "")
     {
-        var (words, column) = source.Words();
         Lines.Add(line);
-        Origins.Add(new Origin(source.Number, column, words));
+        Origins.Add(new Origin(source.Number, source.Words().Column, string.Join(' ', source.Stretches().Select(s => s.Words))) { Remark = remark });
     }
 
     public void Add(OwnRecipe recipe)
@@ -80,7 +82,7 @@ internal sealed class SpecDraft
             Glass = glass,
             Ice = (iceWritten.Length > 0 ? IceText.Of(iceWritten) : null) ?? IceText.Usual(glass, method.Technique),
             IceWritten = iceWritten,
-            Garnish = Garnish ?? GarnishText.In(method.Written),
+            Garnish = Garnish ?? GarnishText.In(string.Join(". ", Method)),
             Credit = Credit,
             Notes = Notes,
             OwnRecipes = OwnRecipes,

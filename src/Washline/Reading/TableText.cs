@@ -56,7 +56,15 @@ internal static partial class TableText
         {
             var end = i;
             while (end < lines.Count && IsRow(lines[end])) end++;
-            if (end - i < 2)
+            if (end == i && IsAligned(lines[i]))
+            {
+                while (end < lines.Count && !lines[end].IsBlank && lines[end].Text.Length <= SourceLine.Longest) end++;
+                opened.AddRange(Rows([.. lines.Skip(i).Take(end - i).Select(l => l with { Gapped = true })]));
+                i = end;
+                continue;
+            }
+
+            if (end - i < 2 && !(end > i && Closed().IsMatch(lines[i].Text)))
             {
                 opened.Add(lines[i++]);
                 continue;
@@ -72,16 +80,42 @@ internal static partial class TableText
     private static bool IsRow(SourceLine line) =>
         line.Text.Length <= SourceLine.Longest && !line.IsBlank && Cells(line) is { Count: >= 2 } cells && cells.Count <= 12 && (line.Text.TrimStart()[0] == '|' || cells.Count >= 2 && line.Text.Count(c => c == '|') < 12);
 
+    // `Ingredient      Amount   Notes`: the head of a table whose columns are only set apart by blanks.
+    private static bool IsAligned(SourceLine line) =>
+        line.Text.Length <= SourceLine.Longest && Wide().IsMatch(line.Text) && Cells(line with { Gapped = true }) is { Count: >= 2 and <= 12 } cells
+        && Headed(cells, new string?[12]) is { } head && head.Contains(Column.Ingredient) && head.Contains(Column.Amount);
+
     private static IEnumerable<SourceLine> Rows(IReadOnlyList<SourceLine> rows)
     {
         IReadOnlyList<Column?>? columns = null;
         var units = new string?[12];
+        IReadOnlyList<Key>? drinks = null;
+        var prices = Prices().IsMatch(rows[0].Text);
         foreach (var row in rows)
         {
+            if (prices)
+            {
+                yield return row with { Is = ReadAs.Talk };
+                continue;
+            }
+
             var cells = Cells(row);
             if (RuleRow().IsMatch(row.Text))
             {
                 yield return row with { Is = ReadAs.Marks };
+                continue;
+            }
+
+            if (drinks is null && columns is null && DrinksTable.Keys(cells) is { } keys)
+            {
+                drinks = keys;
+                yield return row with { Is = ReadAs.Heading };
+                continue;
+            }
+
+            if (drinks is not null)
+            {
+                foreach (var cell in DrinksTable.Cells(row, cells, drinks)) yield return cell;
                 continue;
             }
 
@@ -173,7 +207,7 @@ internal static partial class TableText
     {
         var text = line.Text;
         var upright = text.Contains('|', StringComparison.Ordinal);
-        var raw = upright ? text : line.Raw.Length == text.Length && line.Raw.Contains('\t', StringComparison.Ordinal) ? new string([.. text.Select((c, i) => line.Raw[i] == '\t' ? '|' : c)]) : "";
+        var raw = line.Gapped ? Wide().Replace(text.TrimEnd(), m => "|" + new string(' ', m.Length - 1)) : upright ? text : line.Raw.Length == text.Length && line.Raw.Contains('\t', StringComparison.Ordinal) ? new string([.. text.Select((c, i) => line.Raw[i] == '\t' ? '|' : c)]) : "";
         var cells = new List<(string, int)>();
         if (raw.Length == 0) return cells;
         var from = 0;
@@ -191,6 +225,15 @@ internal static partial class TableText
 
     [GeneratedRegex(@"^[\s|:+=-]*-[\s|:+=-]*$", RegexOptions.NonBacktracking)]
     private static partial Regex RuleRow();
+
+    [GeneratedRegex(@"\bprices?\b|\b(?:EUR|GBP|USD)\b|[€£$]", RegexOptions.IgnoreCase)]
+    private static partial Regex Prices();
+
+    [GeneratedRegex(@"^\s*\|.*\|\s*$")]
+    private static partial Regex Closed();
+
+    [GeneratedRegex(@"(?<=\S)\s{2,}(?=\S)")]
+    private static partial Regex Wide();
 
     [GeneratedRegex(@"[(\[/,]\s*(?:in\s+)?([\p{L}. ]{1,12})\s*[)\]]?\s*$")]
     private static partial Regex InHead();

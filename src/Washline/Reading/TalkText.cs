@@ -25,7 +25,7 @@ internal static partial class TalkText
     /// <summary>The drink's name inside talk: <c>this one's called the Harbour Sour</c>; where it stands, or nothing.</summary>
     public static (int From, int To)? Name(string text)
     {
-        if (Called().Match(text) is { Success: true } called) return Span(called.Groups["name"]);
+        if (CalledIt().Match(text) is { Success: true } called) return Span(called.Groups["name"]);
         if (Quoted().Match(text) is { Success: true } quoted) return Span(quoted.Groups["name"]);
         if (Shown().Match(text) is { Success: true } shown) return Span(shown.Groups["name"]);
         if (LowerShown().Match(text) is { Success: true } lower) return Span(lower.Groups["name"]);
@@ -33,12 +33,15 @@ internal static partial class TalkText
         static (int, int)? Span(Group name) => (name.Index, name.Index + name.Value.TrimEnd().Length);
     }
 
+    /// <summary>Whether the words say what a drink is called.</summary>
+    public static bool Called(string text) => CalledIt().IsMatch(text);
+
     public static int Words(string text) => Word().Count(text);
 
     [GeneratedRegex(@"[\p{L}\p{N}][\p{L}\p{N}'’.-]*")]
     private static partial Regex Word();
 
-    [GeneratedRegex(@"^\W*(?:hi|hiya|hey|hello|dear|ok|okay|so|well|thanks|thank you|cheers|enjoy|oh|btw|by the way|ps|p\.s\.?|fwiw|anyway|alright|good (?:morning|evening)|happy|see you|love|xx?|lol|haha|sorry|congrats|guys|folks|everyone)\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^\W*(?:hi|hiya|hey|hello|dear|ok|okay|so|well|thanks|thank you|cheers|enjoy|oh|btw|by the way|ps|p\.s\.?|fwiw|anyway|alright|good (?:morning|evening)|happy|hej|hallo|hola|ciao|bonjour|see you|love|xx?|lol|haha|sorry|congrats|guys|folks|everyone)\b", RegexOptions.IgnoreCase)]
     private static partial Regex Greeting();
 
     [GeneratedRegex(@"(?<![\p{L}'’])(?:i|i'm|i’m|i've|i’ve|i'd|i’d|i'll|i’ll|you|you're|you’re|you'll|you’ll|your|yours|we|we're|we’re|us|our|me|my|mine|let's|let’s|don't|don’t|he|she|they|them|his|her|guests?|friends?|everybody|anyone|folks|tonight|yesterday|posted|subscribe|comments?|replies|likes?|follow|cookies?|newsletter|advert\w*|sponsored|photo|recipe|here's|here’s)(?![\p{L}])", RegexOptions.IgnoreCase)]
@@ -58,8 +61,8 @@ internal static partial class TalkText
 
     private const string Titled = @"(?<name>(?:\p{Lu}|\d)[\p{L}\p{N}'’.&-]*(?:\s+(?:(?:of|the|and|in|on|at|for|no\.?|de|la|to|with|a|an|&)\s+){0,2}(?:\p{Lu}|\d)[\p{L}\p{N}'’&-]*)*)";
 
-    [GeneratedRegex(@"\b(?:(?:is|it's|it’s|that's|that’s|one's|one’s|drink's)\s+)?(?:called|named|(?:call|calls|named|dubbed)(?:\s+(?:it|this|this one|that|her))?)\s+(?:the\s+|an?\s+)?[""“'‘*]?" + Titled + @"")]
-    private static partial Regex Called();
+    [GeneratedRegex(@"\b(?:(?:is|it's|it’s|that's|that’s|one's|one’s|drink's)\s+)?(?:called|named|(?:call|calls|calling|named|dubbed)(?:\s+(?:it|this|this one|that|her))?)\s+(?:the\s+|an?\s+)?[""“'‘*]?" + Titled + @"")]
+    private static partial Regex CalledIt();
 
     [GeneratedRegex(@"[""“](?<name>[^""“”]{3,40}?)[.,!:]?[""”]")]
     private static partial Regex Quoted();
@@ -67,6 +70,6 @@ internal static partial class TalkText
     [GeneratedRegex(@"\b(?:[Hh]ere's|[Hh]ere’s|[Hh]ere is|[Tt]his is|[Tt]hat's|[Ii]t's|[Rr]ecipe for|[Ss]pec for|[Ss]pecs? on|[Mm]ade|[Mm]ake|[Tt]ry|[Mm]y|[Aa]bout|[Ff]or|[Oo]ur|[Tt]he)\s+(?:(?:the|a|an|my|our|famous|house|favou?rite|recipe for|spec for|promised)\s+)*" + Titled + @"")]
     private static partial Regex Shown();
 
-    [GeneratedRegex(@"\b(?:here's|here’s|here is|heres|this is|called|recipe for|spec for|my go[\s-]to|go[\s-]to)\s+(?:(?:the|a|an|my|our|recipe for|spec for)\s+)*(?<name>[\p{L}][\p{L}'’ -]{2,36}?)\s*(?=[:,.!(–—]|\bis\b|\bfrom\b|\bby\b|\bi\b|\bthat\b|\bfor\b|\bfrom\b|\bwe\b|$)", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\b(?:here's|here’s|here is|heres|this is|called|recipe for|spec for|my go[\s-]to|go[\s-]to)\s+(?:(?:the|a|an|my|our|recipe for|spec for)\s+)*(?<name>(?!(?:what|how|why|who|where|when|thing|one)\b)[\p{L}][\p{L}'’ -]{2,36}?)\s*(?=[:,.!(–—]|\bis\b|\bfrom\b|\bby\b|\bi\b|\bthat\b|\bfor\b|\bfrom\b|\bwe\b|$)", RegexOptions.IgnoreCase)]
     private static partial Regex LowerShown();
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.RegularExpressions;
 using Washline.Drinks;
 using Washline.Reading.Menu;
@@ -8,7 +9,10 @@ namespace Washline.Reading;
 public static partial class TextForms
 {
     private const int Looked = 20_000; // letters; what a text is shows in its beginning
-    private const int LongTalk = 90; // words; nobody writes a spec as so long a prose
+    private const int LongTalk = 90; // words; in fewer, only talk without figures is known as talk
+    private const int Fillers = 20; // one word in so many: in talk that was taken down it is one in six to fifteen, in a written page one in thirty and fewer
+    private const int ListedRun = 3; // lines in a row that begin with an amount: a list, which nobody says
+    private const int EarliestHour = 6; // of the first stamp, where it is an hour of the day and not minutes from the start
 
     /// <summary>The form that a text looks like; <see cref="TextForm.Written"/> when nothing speaks for another.</summary>
     /// <param name="text">The text.</param>
@@ -19,6 +23,7 @@ public static partial class TextForms
         if (Data().IsMatch(head)) return TextForm.RecipeData;
         if (head.StartsWith("WEBVTT", StringComparison.Ordinal) || Cue().IsMatch(head)) return TextForm.Captions;
         var lines = SourceLine.Split(head).Where(l => !l.IsBlank).ToList();
+        if (IsChat(lines)) return TextForm.Written;
         var stamped = lines.Count(l => Stamp().IsMatch(l.Text));
         if (stamped >= 2 && 3 * stamped >= lines.Count) return TextForm.Captions;
         if (IsTalk(lines)) return TextForm.Spoken;
@@ -27,16 +32,32 @@ public static partial class TextForms
         return MenuText.Is(lines, kinds ?? Kinds.Catalogue) ? TextForm.MenuLine : TextForm.Written;
     }
 
+    // Hours of the day with names behind them; the times of a talk begin at its beginning.
+    private static bool IsChat(List<SourceLine> lines)
+    {
+        var messages = lines.Where(Speakers.IsMessage).ToList();
+        return messages.Count >= ListedRun && 2 * messages.Count >= lines.Count(l => Stamp().IsMatch(l.Text))
+            && int.Parse(Begun().Match(messages[0].Text).Value, CultureInfo.InvariantCulture) >= EarliestHour;
+    }
+
     // Talk runs on: long lines, few of which begin with an amount, and full of the words that people say to each other.
     private static bool IsTalk(List<SourceLine> lines)
     {
         var words = lines.Sum(l => TalkText.Words(l.Text));
         if (lines.Count == 0 || words < 12 || words < 6 * lines.Count) return false;
-        var listed = lines.Count(l => l.Text.Length < 80 && Listed().IsMatch(l.Text) && TalkText.Words(l.Text) <= 9);
-        if (listed >= 2 && 4 * listed >= lines.Count) return false;
+        var listed = lines.Select(l => l.Text.Length < 80 && Listed().IsMatch(l.Text) && TalkText.Words(l.Text) <= 9).ToList();
+        if (listed.Count(l => l) is >= 2 and var some && 4 * some >= lines.Count || Run(listed) >= ListedRun) return false;
         var said = lines.Sum(l => Said().Count(l.Text));
-        if (words >= LongTalk) return said >= 3 || 20 * lines.Sum(l => Filler().Count(l.Text)) >= words;
-        return lines.Count <= 4 && said >= 2 && !lines.Any(l => l.Text.Any(char.IsAsciiDigit)) && lines.Sum(l => Filler().Count(l.Text)) >= 2;
+        var fillers = lines.Sum(l => Filler().Count(l.Text));
+        if (words >= LongTalk) return Fillers * fillers >= words;
+        return lines.Count <= 4 && said >= 2 && !lines.Any(l => l.Text.Any(char.IsAsciiDigit)) && fillers >= 2;
+    }
+
+    private static int Run(List<bool> listed)
+    {
+        var (longest, run) = (0, 0);
+        foreach (var one in listed) longest = Math.Max(longest, run = one ? run + 1 : 0);
+        return longest;
     }
 
     [GeneratedRegex(@"^(?:\{\s*""|\[\s*[\{""\[]|<(?:!doctype|!--|html|head|body|script|div|article|section|main|p|ul|meta|\?xml)\b)|application/ld\+json", RegexOptions.IgnoreCase)]
@@ -47,6 +68,9 @@ public static partial class TextForms
 
     [GeneratedRegex(@"^\s*[\[(]?\d{1,2}:\d{2}(?::\d{2})?(?:[.,]\d{1,3})?[\])]?(?:\s|$)")]
     private static partial Regex Stamp();
+
+    [GeneratedRegex(@"\d{1,2}(?=[:.]\d{2})")]
+    private static partial Regex Begun();
 
     [GeneratedRegex(@"^\s*(?:[-*•◦]\s*|\d{1,2}[.)]\s+)?(?:\d|[½¼¾⅓⅔⅛.]\d?|(?:an?|one|two|three|half|dash|top|juice|splash|pinch)\s)", RegexOptions.IgnoreCase)]
     private static partial Regex Listed();

@@ -32,7 +32,7 @@ public sealed class CorpusDrink
         "garnish" => read.Garnish.Any(g => Holds(g, Words(value)[^1])),
         "maker" => Holds(read.Credit.Maker, value),
         "where" => Holds(read.Credit.Where, value),
-        "made" => read.OwnRecipes.Any(r => Holds(r.Name, value)) || read.Lines.Any(l => l.SugarToWater is not null && Holds(l.Ingredient, value)),
+        "made" => read.OwnRecipes.Any(r => Holds(r.Name, value) || Kinds.Catalogue.Find(r.Name).Kind?.Id == value || read.Lines.Any(l => l.Kind?.Id == value && Holds(l.Ingredient, r.Name))) || read.Lines.Any(l => l.SugarToWater is not null && Holds(l.Ingredient, value)),
         _ => false,
     };
 

@@ -7,6 +7,9 @@ namespace Washline.Tests.Reading;
 /// <summary>An ingredient line that the corpus expects: amount and unit as said, the kind, and for talk the second and what is used instead.</summary>
 public sealed record CorpusLine(double Low, double High, string Unit, string Kind)
 {
+    // Words for what is counted: the ingredient says what a piece of it is.
+    private static readonly string[] Counted = ["leaf", "sprig", "wedge", "slice", "cube", "wheel"];
+
     public double? Second { get; init; }
 
     public string? Instead { get; init; }
@@ -15,7 +18,7 @@ public sealed record CorpusLine(double Low, double High, string Unit, string Kin
     public static CorpusLine Of(IReadOnlyList<string> cells)
     {
         var ends = cells[0].Split('-', StringSplitOptions.RemoveEmptyEntries).Select(n => double.Parse(n, CultureInfo.InvariantCulture)).ToArray();
-        var line = ends.Length == 0 ? new CorpusLine(0, 0, "", cells[2]) : new CorpusLine(ends[0], ends[^1], cells[1], cells[2]);
+        var line = ends.Length == 0 ? new CorpusLine(0, 0, "", cells[2]) : new CorpusLine(ends[0], ends[^1], Counted.Contains(cells[1]) ? "piece" : cells[1], cells[2]);
         foreach (var more in cells.Skip(3))
         {
             if (more.StartsWith('@')) line = line with { Second = double.Parse(more[1..], CultureInfo.InvariantCulture) };
