@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using BenchmarkDotNet.Attributes;
 using Washline.Drinks;
 using Washline.Reading;
@@ -6,7 +7,7 @@ namespace Washline.Bench;
 
 /// <summary>What one line of a text costs: time and memory by the line, for written specs and for recipe data.</summary>
 [MemoryDiagnoser]
-public class Reading
+public partial class Reading
 {
     private const int Lines = 1000;
     private string written = "";
@@ -29,9 +30,16 @@ public class Reading
         data = SpecData.Write(specs, Kinds.Catalogue);
     }
 
+    /// <summary>The floor: the same lines taken apart into words, and nothing understood.</summary>
+    [Benchmark(Baseline = true, OperationsPerInvoke = Lines)]
+    public int WordsOfTheLine() => written.Split('\n').Sum(line => Word().Count(line));
+
     [Benchmark(OperationsPerInvoke = Lines)]
     public int WrittenLine() => Draft.Read(written, Kinds.Catalogue).Specs.Count;
 
     [Benchmark(OperationsPerInvoke = Lines)]
     public int LineOfRecipeData() => Draft.TakeIn(data, Kinds.Catalogue).Specs.Count;
+
+    [GeneratedRegex(@"\S+")]
+    private static partial Regex Word();
 }

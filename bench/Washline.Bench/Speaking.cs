@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using BenchmarkDotNet.Attributes;
 using Washline.Drinks;
 using Washline.Reading.Speech;
@@ -7,7 +8,7 @@ namespace Washline.Bench;
 
 /// <summary>Reading speech: an hour of it at 150 words a minute, so that 60 over the mean in seconds is minutes of speech per second.</summary>
 [MemoryDiagnoser]
-public class Speaking
+public partial class Speaking
 {
     private const int WordsPerHour = 150 * 60;
 
@@ -30,11 +31,18 @@ public class Speaking
         captions = "WEBVTT\n\n" + string.Concat(lines.Select((line, i) => $"{Time(i * 3.2)} --> {Time(i * 3.2 + 3.2)}\n{(i > 0 ? lines[i - 1] + "\n" : "")}{line}\n\n"));
     }
 
+    /// <summary>The floor: the same hour taken apart into words, and nothing understood.</summary>
+    [Benchmark(Baseline = true)]
+    public int WordsOfAnHour() => Word().Count(talk);
+
     [Benchmark]
     public int AnHourOfTalk() => Spoken.Read(talk, Kinds.Catalogue).Specs.Count;
 
     [Benchmark]
     public int AnHourOfRollingCaptions() => Spoken.Read(captions, Kinds.Catalogue).Specs.Count;
+
+    [GeneratedRegex(@"\S+")]
+    private static partial Regex Word();
 
     private static string Time(double seconds) => TimeSpan.FromSeconds(seconds).ToString(@"hh\:mm\:ss\.fff", CultureInfo.InvariantCulture);
 }
