@@ -3,14 +3,16 @@ using Washline.Drinks;
 namespace Washline.Fitting;
 
 /// <summary>A spec made with what is at home: which bottle for each line, how much, and what a drinker would notice.</summary>
-public sealed record Fit
+public sealed partial record Fit
 {
     private const double QuarterJnd = 0.25;
     private const int MostBottles = 4;
 
     private readonly IReadOnlyList<Slot> slots;
+    private readonly Aim aim;
+    private readonly IReadOnlyList<Measure> measures;
 
-    private Fit(IReadOnlyList<Slot> slots) => this.slots = slots;
+    private Fit(Aim aim, IReadOnlyList<Measure> measures) => (this.aim, slots, this.measures) = (aim, aim.Slots, measures);
 
     /// <summary>The spec.</summary>
     public required Spec Spec { get; init; }
@@ -33,6 +35,15 @@ public sealed record Fit
     /// <summary>The fewest changed amounts within a quarter JND of the closest.</summary>
     public Offer? Simplest { get; private init; }
 
+    /// <summary>What was wished.</summary>
+    public Wishes Wishes { get; private init; } = Wishes.None;
+
+    /// <summary>The drink that is aimed at: the maker's at the first sip, after what was wished of it. Distances are counted from it.</summary>
+    public Sip Aim => aim.Sip;
+
+    /// <summary>Why there is no answer to what was wished; nothing when there is one.</summary>
+    public Refused? Refused { get; private init; }
+
     /// <summary>How many candidates were on the grid.</summary>
     public long Candidates { get; private init; }
 
@@ -42,29 +53,41 @@ public sealed record Fit
     /// <param name="kinds">The catalogue.</param>
     public static Fit Find(Spec spec, Bar bar, Kinds kinds) => Find(Of(spec, bar, kinds));
 
+    /// <summary>Fits a spec to a bar and to what is wished.</summary>
+    /// <param name="spec">The spec; lines of unknown kind are left out on both sides.</param>
+    /// <param name="bar">The home.</param>
+    /// <param name="kinds">The catalogue.</param>
+    /// <param name="wishes">What is asked of it. Where they cannot be fulfilled together, the answer says which wish binds, and what would be poured without it.</param>
+    public static Fit Find(Spec spec, Bar bar, Kinds kinds, Wishes wishes)
+    {
+        var fit = Find(Of(spec, bar, kinds, null, wishes));
+        if (fit.Closest is not null || fit.OutOfReach.Count > 0 || fit.slots.Count == 0) return fit;
+        var without = wishes.Each.Select(w => (w.Words, Fit: Find(Of(spec, bar, kinds, null, w.Others)))).Where(w => w.Fit.Closest is not null)
+            .OrderBy(w => w.Fit.Closest!.DistanceJnd).Select(w => new Refused(w.Words, w.Fit)).FirstOrDefault();
+        return fit with { Refused = without ?? new Refused(wishes.Words, Find(spec, bar, kinds) is { Closest: not null } unwished ? unwished : null) };
+    }
+
     /// <summary>A riffed spec, its amounts found so that the drink keeps the balance of another.</summary>
     /// <param name="riffed">The spec with the change made; its kinds and amounts are what is asked for.</param>
     /// <param name="balance">The drink whose sweet, sour and strong are to be kept.</param>
     /// <param name="bar">The home.</param>
     /// <param name="kinds">The catalogue.</param>
-    internal static Fit Balanced(Spec riffed, ServedDrink balance, Bar bar, Kinds kinds) => Find(Of(riffed, bar, kinds, balance));
+    internal static Fit Balanced(Spec riffed, ServedDrink balance, Bar bar, Kinds kinds) => Find(Of(riffed, bar, kinds, balance, Wishes.None));
 
     private static Fit Find(Fit fit)
     {
-        if (fit.OutOfReach.Count > 0 || fit.slots.Count == 0) return fit;
+        if (fit.OutOfReach.Count > 0 || fit.slots.Count == 0 || fit.aim.Blocked is not null) return fit;
 
-        var search = new Search(fit.slots, fit.Home.Service, fit.Target.Served);
-        var (best, least) = search.Best(int.MaxValue);
-        var straight = search.Straight(out var shortOf) ?? best;
-        if (straight is null) return fit with { OutOfReach = [Slots.NotEnough(fit.slots[shortOf])] };
-        // The maker's amounts may lie off the grid where the grid had to be cut.
-        if (search.Distance(straight) is var d && (best is null || d < least)) (best, least) = (straight, d);
-        var closest = best;
+        var search = fit.Search();
+        var (closest, least) = search.Best(fit.Wishes.MostChanges ?? int.MaxValue);
+        var straight = search.Straight(out var shortOf) ?? closest;
+        if (straight is null && fit.Wishes.IsNone) return fit with { OutOfReach = [Slots.NotEnough(fit.slots[shortOf])] };
+        if (closest is null || straight is null) return fit;
         var simplest = closest;
         for (var changes = 0; changes < closest.Count(c => !c.Mark.IsMakers); changes++)
         {
-            var (fewer, distance) = search.Best(changes);
-            if (fewer is null || distance > least + QuarterJnd) continue;
+            var (fewer, _) = search.Best(changes, least + QuarterJnd);
+            if (fewer is null) continue;
             simplest = fewer;
             break;
         }
@@ -74,19 +97,20 @@ public sealed record Fit
             Straight = fit.Offer(straight),
             Closest = fit.Offer(closest),
             Simplest = fit.Offer(simplest),
-            Candidates = search.Size,
+            Candidates = search.Grid.Size,
         };
     }
 
     /// <summary>The spec, the target and what could be poured, without any search.</summary>
-    public static Fit Of(Spec spec, Bar bar, Kinds kinds) => Of(spec, bar, kinds, null);
+    public static Fit Of(Spec spec, Bar bar, Kinds kinds) => Of(spec, bar, kinds, null, Wishes.None);
 
-    private static Fit Of(Spec spec, Bar bar, Kinds kinds, ServedDrink? balance)
+    private static Fit Of(Spec spec, Bar bar, Kinds kinds, ServedDrink? balance, Wishes wishes)
     {
         var target = ServedDrink.Of(spec, bar.Settings.IceWet, hand: bar.Settings.Hand);
         var home = HomeService.Of(spec, target, bar, kinds);
         var (slots, missing) = Slots.For(spec, target, bar, kinds, MostBottles, balance is null ? Reach.Usual : Reach.Riffed);
-        return new Fit(slots) { Spec = spec, Target = balance ?? target, Home = home, OutOfReach = missing };
+        var aim = Fitting.Aim.Of((balance ?? target).Served, slots, wishes, bar.Settings);
+        return new Fit(aim, bar.Measures) { Spec = spec, Target = balance ?? target, Home = home, OutOfReach = missing, Wishes = wishes };
     }
 
     /// <summary>What a drinker would notice if just this were poured: a bottle and an amount for each line of the search, in order.</summary>
@@ -100,7 +124,7 @@ public sealed record Fit
             var option = slot.Options.FirstOrDefault(o => o.Item.Name == name) ?? slot.Options[0];
             var mark = option.Marks.Where(m => Math.Abs(m.Millilitres - ml) < 0.05).MinBy(m => Math.Abs(m.Millilitres - ml))
                 ?? new Mark(Math.Max(0, ml), FormattableString.Invariant($"{ml:0.##} ml"), true, false);
-            return new Search.Choice(option, mark);
+            return new Choice(option, mark);
         })]);
     }
 
@@ -120,13 +144,15 @@ public sealed record Fit
     /// <summary>The bottles at home that may be poured for a line of the search, nearest first.</summary>
     public IReadOnlyList<string> Bottles(int line) => [.. slots[line].Options.Select(o => o.Item.Name)];
 
-    internal Search SearchForTests() => new(slots, Home.Service, Target.Served);
+    internal Search SearchForTests() => Search();
 
-    private Offer Offer(Search.Choice[] choices)
+    private Search Search(IReadOnlyList<Slot>? others = null) => new(others ?? slots, Home.Service, aim.Sip, aim.Allowed);
+
+    private Offer Offer(Choice[] choices)
     {
         var pours = slots.Select((s, i) => s.Pour(choices[i].Option, choices[i].Mark)).ToList();
         var drink = ServedDrink.Of(pours, Home.Service);
-        var moves = Target.Served.To(drink.Served);
+        var moves = aim.Sip.To(drink.Served);
         var lines = slots.Select((slot, i) =>
         {
             var (option, mark) = choices[i];

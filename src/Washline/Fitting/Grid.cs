@@ -1,38 +1,86 @@
+using Washline.Mixtures;
+
 namespace Washline.Fitting;
 
-/// <summary>The bottles and amounts that a search tries, line by line.</summary>
-/// <remarks>At most a quarter of a million candidates; where there would be more, the amounts farthest from the maker's go first, then the farthest bottles.</remarks>
-internal static class Grid
+/// <summary>The bottles and amounts that a search may pour, line by line, each with what it adds up to and what it costs in noticing.</summary>
+internal sealed class Grid
 {
-    private const int Largest = 250_000;
+    private readonly IReadOnlyList<Slot> slots;
+    private readonly HashSet<string> shared;
+    private readonly Totals[][] adds;
 
-    public static Search.Choice[][] Of(IReadOnlyList<Slot> slots)
+    public Grid(IReadOnlyList<Slot> slots, bool inGlass)
     {
-        var choices = slots.Select(s => s.Options
-            .SelectMany(o => o.Marks.Select(m => new Search.Choice(o, m)))
-            .OrderBy(c => Far(s, c)).ThenBy(c => c.Option.Item.Name, StringComparer.Ordinal).ToList()).ToList();
-        while (choices.Aggregate(1.0, (n, c) => n * c.Count) > Largest)
-        {
-            var widest = choices.MaxBy(c => c.Count)!;
-            widest.RemoveAt(widest.Count - 1);
-        }
-
-        return [.. choices.Select(c => c.ToArray())];
+        this.slots = slots;
+        Lines = [.. slots.Select(s => Line(s, inGlass))];
+        adds = [.. Lines.Select(l => l.Select(p => p.Totals).ToArray())];
+        // A bottle that several lines may take is only poured as long as there is some left.
+        shared = [.. slots.SelectMany(s => s.Options.Select(o => o.Item.Name).Distinct()).GroupBy(n => n).Where(g => g.Count() > 1).Select(g => g.Key)];
     }
 
-    /// <summary>The maker's amount with the nearest bottle; the nearest amount when there is not enough of any.</summary>
-    public static Search.Choice Makers(Search.Choice[] choices)
-    {
-        foreach (var choice in choices)
-        {
-            if (choice.Mark.IsMakers) return choice;
-        }
+    /// <summary>Per line what may be poured: the maker's amount from the nearest bottle first, then in the order of the bottles.</summary>
+    public Pourable[][] Lines { get; }
 
-        return choices[0];
+    /// <summary>What each choice of a line adds.</summary>
+    public Totals[] Adds(int line) => adds[line];
+
+    /// <summary>How many candidates there are; a number so large that it cannot be counted is the largest there is.</summary>
+    public long Size => Lines.Aggregate(1L, (n, l) => n > long.MaxValue / l.Length ? long.MaxValue : n * l.Length);
+
+    /// <summary>Whether several lines want one bottle.</summary>
+    public bool Shares => shared.Count > 0;
+
+    /// <summary>The maker's amounts from the nearest bottles.</summary>
+    public int[] Makers() => [.. Lines.Select(l => Math.Max(0, Array.FindIndex(l, p => p.Choice.Mark.IsMakers)))];
+
+    /// <summary>What is added up for those places in the lines.</summary>
+    public Totals Sum(ReadOnlySpan<int> at)
+    {
+        var sum = default(Totals);
+        for (var i = 0; i < at.Length; i++) sum += adds[i][at[i]];
+        return sum;
     }
 
-    // An amount is near when it brings as much of what the line is there for: spirit, sugar or acid.
-    private static double Far(Slot slot, Search.Choice choice) =>
-        choice.Option.StandInJnd + (choice.Mark.IsMakers ? -1 : 0)
-        + (slot.AskedMl <= 0 ? 0 : 4 * Math.Abs(Math.Log(choice.Mark.Millilitres / slot.AskedMl / Math.Sqrt(choice.Option.Ratio))));
+    /// <summary>The choices at those places.</summary>
+    public Choice[] Choices(int[] at) => [.. at.Select((p, i) => Lines[i][p].Choice)];
+
+    /// <summary>The same drink in grams: what goes in first and what goes in last.</summary>
+    public (Mixture First, Mixture Last) Mixtures(IReadOnlyList<Choice> choices)
+    {
+        var (first, last) = (Mixture.Empty, Mixture.Empty);
+        for (var i = 0; i < choices.Count; i++)
+        {
+            var poured = choices[i].Option.Item.Pour.Composition.Litre * (choices[i].Mark.Millilitres / 1000);
+            if (slots[i].IsLast(choices[i].Option)) last += poured;
+            else first += poured;
+        }
+
+        return (first, last);
+    }
+
+    /// <summary>Whether there is enough for the last of the first so many choices, with what the others take of the same bottle.</summary>
+    public bool Fits(IReadOnlyList<Choice> choices, int count)
+    {
+        var item = choices[count - 1].Option.Item;
+        if (!shared.Contains(item.Name)) return true;
+        var sum = 0.0;
+        for (var i = 0; i < count; i++) sum += choices[i].Option.Item.Name == item.Name ? choices[i].Mark.Millilitres : 0;
+        return sum <= item.LeftMl + 1e-6;
+    }
+
+    /// <summary>Whether all of them go round.</summary>
+    public bool AllFit(IReadOnlyList<Choice> choices)
+    {
+        for (var n = 1; Shares && n <= choices.Count; n++)
+        {
+            if (!Fits(choices, n)) return false;
+        }
+
+        return true;
+    }
+
+    private static Pourable[] Line(Slot slot, bool inGlass) =>
+    [
+        .. slot.Options.SelectMany(o => o.Marks.Select(m => Pourable.Of(slot, new Choice(o, m), inGlass))),
+    ];
 }

@@ -1,112 +1,185 @@
 using Washline.Drinks;
+using Washline.Fitting.Guessing;
 using Washline.Mixtures;
 
 namespace Washline.Fitting;
 
 /// <summary>A quick guess of melt and temperature near one drink, so that a search need not run the ice for every candidate.</summary>
 /// <remarks>
-/// Second order in strength, sugar, acid and mass of what meets the ice, and in the mass of what follows it into the glass, from runs of the full model around the drink. The search counts
-/// on it only to order candidates: whatever could still win is computed in full.
+/// Second order, with what two moves do together, in strength, sugars, single sugars and acid, and mass of what meets the ice, and in the share that goes in last; and a bend where the rates
+/// of the ice stop answering to strength. From runs of the full model around the drink. The search counts on it only to order candidates: whatever could still win is computed in full.
 /// </remarks>
 internal sealed class MeltGuess
 {
-    private const int Count = 5;
-    private static readonly double[] Steps = [0.05, 0.05, 0.006, 0.25, 0.25];
+    private const int Features = 5;
 
-    private readonly bool inGlass;
-    private readonly double[] centre;
-    private readonly double[] melt = new double[1 + 2 * Count];
-    private readonly double[] celsius = new double[1 + 2 * Count];
+    private readonly Service service;
+    private const double Clearly = 0.2; // a hundredth of strength
 
-    public MeltGuess(Mixture first, Mixture last, Service service)
+    private readonly double beyond;
+    private readonly bool unbent;
+    private readonly double[] centre = new double[Features];
+    private readonly double[] per = new double[Features];
+    private readonly int[] moved;
+    private readonly double[] melt;
+    private readonly double[] celsius;
+
+    /// <summary>A guess about that drink.</summary>
+    /// <param name="first">What meets the ice.</param>
+    /// <param name="last">What goes in last.</param>
+    /// <param name="service">How it is served.</param>
+    /// <param name="reach">How far each feature goes among the candidates that matter; nought where it never moves.</param>
+    public MeltGuess(in Mixture first, in Mixture last, Service service, ReadOnlySpan<double> reach)
     {
-        inGlass = service.InGlass;
-        centre = Features(first, last);
-        var (melt0, celsius0) = Run(first, last, service);
-        melt[0] = melt0;
-        celsius[0] = celsius0;
-        for (var k = 0; k < Count; k++)
+        this.service = service;
+        Of(Total(first, last), centre);
+        beyond = Beyond(Total(first, last));
+        var most = first.Mass > 0 ? reach.ToArray() : new double[Features];
+        moved = [.. Enumerable.Range(0, Features).Where(k => most[k] > 1e-7)];
+        foreach (var k in moved) per[k] = 1 / most[k];
+        var samples = Samples(first, last, most);
+        var terms = MostTerms(moved.Length);
+        var rows = new double[samples.Count][];
+        var (melts, temperatures) = (new double[samples.Count], new double[samples.Count]);
+        for (var s = 0; s < samples.Count; s++)
         {
-            var (firstUp, lastUp) = Moved(first, last, k, Steps[k]);
-            var (firstDown, lastDown) = Moved(first, last, k, -Steps[k]);
-            var up = Run(firstUp, lastUp, service);
-            var down = Run(firstDown, lastDown, service);
-            var hUp = Features(firstUp, lastUp)[k] - centre[k];
-            var hDown = centre[k] - Features(firstDown, lastDown)[k];
-            Fit(melt, k, melt0, up.Melt, down.Melt, hUp, hDown);
-            Fit(celsius, k, celsius0, up.Celsius, down.Celsius, hUp, hDown);
-        }
-    }
-
-    /// <summary>Grams of melt, and °C before anything is poured in last (in the glass it has met the ice with the rest).</summary>
-    public (double MeltG, double Celsius) For(Mixture first, Mixture last)
-    {
-        var z = Features(first, last);
-        return (Value(melt, z) * Met(first, last), Value(celsius, z));
-    }
-
-    private double Met(Mixture first, Mixture last) => first.Mass + (inGlass ? last.Mass : 0);
-
-    private double Value(double[] series, double[] z)
-    {
-        var sum = series[0];
-        for (var k = 0; k < Count; k++)
-        {
-            var d = z[k] - centre[k];
-            sum += d * (series[1 + k] + d * series[1 + Count + k]);
+            var (a, b) = samples[s];
+            var totals = Total(a, b);
+            rows[s] = new double[terms];
+            Terms(totals, rows[s]);
+            var serving = Serving.Of(a, b, service, service.IceWet ?? true, service.Seconds);
+            melts[s] = totals.MetMass <= 0 ? 0 : serving.MeltG / totals.MetMass;
+            temperatures[s] = serving.TemperatureC;
         }
 
-        return sum;
+        // Where no run lies clearly beyond, nothing is known of the bend, and it is left out.
+        if (rows.Max(r => Math.Abs(r[terms - 1])) < Clearly) unbent = true;
+        foreach (var row in rows) row[terms - 1] *= unbent ? 0 : 1;
+        (melt, celsius) = Fit(rows, melts, temperatures);
     }
 
-    private static void Fit(double[] series, int k, double middle, double up, double down, double hUp, double hDown)
+    /// <summary>Grams of melt, and °C in the glass.</summary>
+    public (double MeltG, double Celsius) For(in Totals totals)
     {
-        if (hUp < 1e-9 || hDown < 1e-9)
+        Span<double> terms = stackalloc double[MostTerms(Features)];
+        terms = terms[..melt.Length];
+        Terms(totals, terms);
+        var (m, c) = (0.0, 0.0);
+        for (var t = 0; t < terms.Length; t++)
         {
-            var h = Math.Max(hUp, hDown);
-            series[1 + k] = h < 1e-9 ? 0 : hUp >= hDown ? (up - middle) / hUp : (middle - down) / hDown;
-            return;
+            m += melt[t] * terms[t];
+            c += celsius[t] * terms[t];
         }
 
-        var right = (up - middle) / hUp;
-        var left = (middle - down) / hDown;
-        series[1 + Count + k] = (right - left) / (hUp + hDown);
-        series[1 + k] = right - series[1 + Count + k] * hUp;
+        return (m * totals.MetMass, c);
     }
 
-    private double[] Features(Mixture m, Mixture last)
+    /// <summary>Strength, double and single sugars as shares of what meets the ice, the logarithm of its mass, and the share that goes in last.</summary>
+    public static void Of(in Totals totals, Span<double> features)
     {
-        var mass = m.Mass;
-        var after = inGlass && last.Mass > 0 ? Math.Log(last.Mass) : 0;
-        return mass <= 0 ? [0, 0, 0, 0, after] : [m.Ethanol / mass, m.Sugars.Total / mass, m.Acid / mass, Math.Log(mass), after];
+        var mass = totals.MetMass;
+        features.Clear();
+        if (mass <= 0) return;
+        features[0] = totals.Met[1] / mass;
+        features[1] = totals.Met[2] / mass;
+        features[2] = totals.Met[3] / mass;
+        features[3] = Math.Log(mass);
+        features[4] = totals.LastMass / (mass + totals.LastMass);
     }
 
-    private static (Mixture First, Mixture Last) Moved(Mixture first, Mixture last, int k, double step) =>
-        k == 4 ? (first, last * Math.Exp(step)) : (Moved(first, k, step), last);
+    private Totals Total(in Mixture first, in Mixture last) => Totals.Of(first, false, service.InGlass) + Totals.Of(last, true, service.InGlass);
 
-    private static Mixture Moved(Mixture m, int k, double step)
+    private void Terms(in Totals totals, Span<double> terms)
     {
-        double ForWater(double there) => Math.Clamp(step * m.Mass, -there, m.Water * 0.9);
+        Span<double> z = stackalloc double[Features];
+        Of(totals, z);
+        terms[0] = 1;
+        var t = 1;
+        for (var i = 0; i < moved.Length; i++)
+        {
+            var k = moved[i];
+            z[i] = (z[k] - centre[k]) * per[k];
+            terms[t++] = z[i];
+            for (var j = 0; j <= i; j++) terms[t++] = z[i] * z[j];
+        }
+
+        terms[t] = unbent ? 0 : 20 * (Beyond(totals) - beyond);
+    }
+
+    private static int MostTerms(int features) => 2 + features * (features + 3) / 2;
+
+    // How far the strength of what meets the ice, as a fraction by volume, lies outside the strengths to which rates answer; its volume nearly.
+    private static double Beyond(in Totals totals)
+    {
+        const double weakest = 0.125, strongest = 0.40, contraction = 0.077, sugarMlPerG = 0.62;
+        var (mass, ethanol, sugar) = (totals.MetMass, totals.Met[1] * (1000 / EthanolWater.EthanolDensity), totals.Met[2] + totals.Met[3]);
+        var apart = mass - totals.Met[1] - sugar + ethanol + sugarMlPerG * sugar;
+        var fraction = apart <= 0 ? 0 : ethanol / apart;
+        fraction /= 1 - contraction * fraction;
+        return fraction > strongest ? fraction - strongest : fraction < weakest ? fraction - weakest : 0;
+    }
+
+    // The drink itself, a step up and down each way, and two ways at once.
+    private List<(Mixture First, Mixture Last)> Samples(Mixture first, Mixture last, double[] reach)
+    {
+        var samples = new List<(Mixture, Mixture)> { (first, last) };
+        foreach (var k in moved)
+        {
+            samples.Add(Moved(first, last, k, reach[k]));
+            samples.Add(Moved(first, last, k, -reach[k]));
+            if (k == 0) samples.AddRange([Moved(first, last, k, reach[k] / 2), Moved(first, last, k, -reach[k] / 2)]);
+            foreach (var j in moved.TakeWhile(j => j < k))
+            {
+                var (a, b) = Moved(first, last, j, reach[j]);
+                samples.Add(Moved(a, b, k, reach[k]));
+            }
+        }
+
+        return samples;
+    }
+
+    private static (Mixture First, Mixture Last) Moved(Mixture first, Mixture last, int k, double step)
+    {
+        double ForWater(double there) => Math.Clamp(step * first.Mass, -there, first.Water * 0.9);
         switch (k)
         {
             case 0:
-                var ethanol = ForWater(m.Ethanol);
-                return m with { Ethanol = m.Ethanol + ethanol, Water = m.Water - ethanol };
+                var ethanol = ForWater(first.Ethanol);
+                return (first with { Ethanol = first.Ethanol + ethanol, Water = first.Water - ethanol }, last);
             case 1:
-                var sucrose = ForWater(m.Sugars.Sucrose);
-                return m with { Sugars = m.Sugars with { Sucrose = m.Sugars.Sucrose + sucrose }, Water = m.Water - sucrose };
+                var sucrose = ForWater(first.Sugars.Sucrose);
+                return (first with { Sugars = first.Sugars with { Sucrose = first.Sugars.Sucrose + sucrose }, Water = first.Water - sucrose }, last);
             case 2:
-                var acid = ForWater(m.Acid);
-                return m with { Acid = m.Acid + acid, Water = m.Water - acid };
+                var glucose = ForWater(first.Sugars.Glucose);
+                return (first with { Sugars = first.Sugars with { Glucose = first.Sugars.Glucose + glucose }, Water = first.Water - glucose }, last);
+            case 3:
+                return (first * Math.Exp(step), last * Math.Exp(step));
             default:
-                return m * Math.Exp(step);
+                var share = Math.Clamp(last.Mass / (first.Mass + last.Mass) + step, 0, 0.95);
+                return (first, last * (share / (1 - share) * first.Mass / Math.Max(1e-6, last.Mass)));
         }
     }
 
-    private (double Melt, double Celsius) Run(Mixture first, Mixture last, Service service)
+    // Least squares; a touch of ridge, for a step that could not be taken leaves its term at nought.
+    private static (double[] Melt, double[] Celsius) Fit(double[][] rows, double[] melts, double[] temperatures)
     {
-        var serving = Serving.Of(first, inGlass ? last : Mixture.Empty, service, service.IceWet ?? true, service.Seconds);
-        var met = Met(first, last);
-        return (met <= 0 ? 0 : serving.MeltG / met, serving.TemperatureC);
+        const double ridge = 1e-9;
+        var n = rows[0].Length;
+        var normal = new double[n, n];
+        var (m, c) = (new double[n], new double[n]);
+        for (var s = 0; s < rows.Length; s++)
+        {
+            var row = rows[s];
+            for (var i = 0; i < n; i++)
+            {
+                m[i] += row[i] * melts[s];
+                c[i] += row[i] * temperatures[s];
+                for (var j = 0; j <= i; j++) normal[i, j] += row[i] * row[j];
+            }
+        }
+
+        for (var i = 0; i < n; i++) normal[i, i] += i == n - 1 ? 1e-4 : ridge;
+        var l = Matrix.Cholesky(normal);
+        return (Matrix.Solve(l, m), Matrix.Solve(l, c));
     }
 }

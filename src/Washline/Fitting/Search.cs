@@ -1,71 +1,76 @@
 using Washline.Drinks;
-using Washline.Mixtures;
 
 namespace Washline.Fitting;
 
 /// <summary>
-/// Every bottle and every amount on the grid, tried: a quick guess of the ice orders the candidates, the full model decides among all that
-/// could still win, so the answer has the least D on the grid.
+/// The bottles and amounts with the least D on the grid. A quick guess of the ice orders the candidates, stretch by stretch of served volume; a bound rules out what cannot win, and the
+/// full model decides among all that could.
 /// </summary>
 internal sealed class Search
 {
-    // How many times the worst difference met between guess and full model is allowed for.
-    private const double Caution = 1.5;
+    private const double Caution = 1.5; // how many times the worst difference met between guess and full model is allowed for
+    private const double LeastApart = 0.002; // JND that guess and full model are taken to be apart at the least
+    private const double ShareApart = 0.007; // of D², likewise
+    private const double Recentre = 0.004; // JND: where the guess is farther off at the best candidate, it is made anew there
+    private const double FewEnough = 2500; // candidates that are looked at without parting the stretch
 
-    private readonly Slot[] slots;
+    private const double Farthest = 12; // JND: nobody asks how another drink is best made
+    private const double Wide = 0.6; // of how far lines go that are changed one at a time: the steps of the quick guess
+    private const double Leeway = 0.002; // share by which a quick guess may stand beyond a limit and still be looked at in full
+
     private readonly Service service;
     private readonly Sip target;
-    private readonly double mostMl;
-    private readonly MeltGuess guess;
-    private readonly Choice[][] grid;
-    private readonly Choice[] path;
-    private readonly double start;
-    private readonly HashSet<string> shared;
+    private readonly Meant meant;
+    private readonly Allowed allowed;
+    private readonly Allowed within;
+    private readonly bool free;
+    private readonly int[] makers;
+    private Estimate estimate;
+    private double apart = LeastApart;
 
-    // How far guess and full model were found apart, at most, in D, with caution; grows as they are compared.
-    private double apart;
-
-    public Search(IReadOnlyList<Slot> slots, Service service, Sip target)
+    public Search(IReadOnlyList<Slot> slots, Service service, Sip target, Allowed? allowed = null)
     {
-        this.slots = [.. slots];
-        this.service = service;
-        this.target = target;
-        path = new Choice[slots.Count];
-        grid = Grid.Of(slots);
-        // A bottle that several lines may take is only poured as long as there is some left.
-        shared = [.. slots.SelectMany(s => s.Options.Select(o => o.Item.Name).Distinct()).GroupBy(n => n).Where(g => g.Count() > 1).Select(g => g.Key)];
-        var most = grid.Sum(c => c.Max(x => x.Mark.Millilitres));
-        mostMl = 2 * most + 2 * service.IceFor(most, wet: true).Grams;
-        var makers = grid.Select(Grid.Makers).ToArray();
-        guess = new MeltGuess(Sum(makers, false), Sum(makers, true), service);
-        start = AllFit(makers) ? Distance(makers) : double.PositiveInfinity;
-        apart = Apart(makers);
+        (this.service, this.target, meant, Slots, this.allowed) = (service, target, new Meant(target), slots, allowed ?? Allowed.Everything);
+        (free, within) = (this.allowed == Allowed.Everything, this.allowed.Within(Leeway));
+        Grid = new Grid(slots, service.InGlass);
+        makers = Grid.Makers();
+        estimate = About(makers);
+        if (Near(makers, int.MaxValue) is not { } near) return;
+        if (Off(near.At) > Recentre) estimate = About(near.At);
+        apart = Math.Max(apart, Caution * Beside(near.At));
     }
 
-    /// <summary>What one slot may choose: a bottle and an amount.</summary>
-    public readonly record struct Choice(Slot.Option Option, Mark Mark);
+    /// <summary>The lines.</summary>
+    public IReadOnlyList<Slot> Slots { get; }
 
-    /// <summary>How many candidates the grid has.</summary>
-    public long Size => grid.Aggregate(1L, (n, c) => n * c.Length);
+    /// <summary>What may be poured.</summary>
+    public Grid Grid { get; }
 
-    /// <summary>The candidate with the least D among those that change at most so many amounts; nothing when there is none.</summary>
-    public (Choice[]? Choices, double Distance) Best(int mostChanges)
+    /// <summary>How many candidates were looked at one by one, how many of them in full, and how many stretches, so far.</summary>
+    public (long Seen, int Full, int Slabs) Work { get; private set; }
+
+    /// <summary>The candidate with the least D among those that change at most so many amounts; nothing when there is none, or none nearer than the limit.</summary>
+    /// <param name="mostChanges">How many amounts may differ from the maker's.</param>
+    /// <param name="nearer">D that must not be passed.</param>
+    public (Choice[]? Choices, double Distance) Best(int mostChanges, double nearer = double.PositiveInfinity)
     {
         while (true)
         {
-            var near = Near(mostChanges, out var passedOver);
-            Choice[]? best = null;
-            var least = double.MaxValue;
-            foreach (var (d, choices) in near)
+            var found = Found(mostChanges, nearer, out var passedOver);
+            (Choice[]? best, var least) = (null, double.MaxValue);
+            foreach (var (d, at) in found)
             {
-                if (d - apart > least) break;
-                var exact = Distance(choices);
+                if (d - Apart(d) > least) break;
+                var choices = Grid.Choices(at);
+                var exact = Distance(choices, out var serving);
                 apart = Math.Max(apart, Caution * Math.Abs(exact - d));
+                if (allowed.Over(serving.Sip, serving.Served.Ethanol, Grid.Sum(at).Price) > 0) continue;
                 if (exact < least - 1e-12 || (exact < least + 1e-9 && best is not null && Easier(choices, best))) (best, least) = (choices, exact);
             }
 
+            if (best is null && passedOver >= Math.Min(Farthest, nearer)) return (null, double.MaxValue);
             // Where the guess was found farther off than was allowed for, what was passed over is looked at again.
-            if (best is null || least + apart <= passedOver) return (best, least);
+            if (Math.Min(least, nearer) + Apart(Math.Min(least, nearer)) <= passedOver || double.IsPositiveInfinity(passedOver)) return least <= nearer ? (best, least) : (null, least);
         }
     }
 
@@ -73,18 +78,18 @@ internal sealed class Search
     /// <param name="short">The first slot for which nothing is left.</param>
     public Choice[]? Straight(out int @short)
     {
-        var straight = new Choice[slots.Length];
-        for (@short = 0; @short < slots.Length; @short++)
+        var straight = new Choice[Slots.Count];
+        for (@short = 0; @short < straight.Length; @short++)
         {
             var at = @short;
             bool Left(Choice c)
             {
                 straight[at] = c;
-                return Fits(straight, at + 1);
+                return Grid.Fits(straight, at + 1);
             }
 
-            var makers = slots[at].Options.Select(o => new Choice(o, o.Makers)).Where(Left).Take(1).ToList();
-            if (makers.Count == 0) makers = slots[at].Options.SelectMany(o => o.Marks.Reverse().Select(m => new Choice(o, m))).Where(Left).Take(1).ToList();
+            var makers = Slots[at].Options.Select(o => new Choice(o, o.Makers)).Where(Left).Take(1).ToList();
+            if (makers.Count == 0) makers = Slots[at].Options.SelectMany(o => o.Marks.Reverse().Select(m => new Choice(o, m))).Where(Left).Take(1).ToList();
             if (makers.Count == 0) return null;
             straight[at] = makers[0];
         }
@@ -93,126 +98,192 @@ internal sealed class Search
     }
 
     /// <summary>D of those choices by the full model.</summary>
-    public double Distance(Choice[] choices)
+    public double Distance(Choice[] choices) => Distance(choices, out _);
+
+    /// <summary>The drink of those choices by the full model.</summary>
+    public Serving Serve(Choice[] choices)
     {
-        var serving = Serving.Of(Sum(choices, false), Sum(choices, true), service, service.IceWet ?? true, service.Seconds);
-        return Math.Sqrt(Square(serving.Sip, choices));
+        var (first, last) = Grid.Mixtures(choices);
+        return Serving.Of(first, last, service, service.IceWet ?? true, service.Seconds);
+    }
+
+    private double Distance(Choice[] choices, out Serving serving)
+    {
+        serving = Serve(choices);
+        var sip = serving.Sip;
+        var square = target.To(sip).Square;
+        for (var i = 0; i < choices.Length; i++) square += Slots[i].Cost(choices[i].Option, choices[i].Mark.Millilitres, sip.VolumeMl).Square;
+        Work = Work with { Full = Work.Full + 1 };
+        return Math.Sqrt(square);
     }
 
     /// <summary>Every candidate on the grid that what is left allows, for a test to compare with.</summary>
     public IEnumerable<Choice[]> All()
     {
         IEnumerable<Choice[]> found = [[]];
-        foreach (var choices in grid) found = found.SelectMany(f => choices.Select(c => (Choice[])[.. f, c]));
-        return found.Where(AllFit);
+        foreach (var line in Grid.Lines) found = found.SelectMany(f => line.Select(p => (Choice[])[.. f, p.Choice]));
+        return found.Where(Grid.AllFit);
     }
 
     /// <summary>D of those choices by the quick guess.</summary>
-    internal double Guess(Choice[] choices) => Math.Sqrt(Square(Guessed(Sum(choices, false), Sum(choices, true)), choices));
+    internal double Guess(int[] at) => Math.Sqrt(estimate.Square(Grid.Sum(at), at));
 
     // Every candidate whose guess is near the best guess, the best first, and the guess from which on candidates were passed over.
-    private List<(double Guess, Choice[] Choices)> Near(int mostChanges, out double passedOver)
+    private List<(double Guess, int[] At)> Found(int mostChanges, double nearer, out double passedOver)
     {
-        var within = new List<(double Guess, Choice[] Choices)>();
-        var best = start + apart;
-        var slack = 4 * apart;
-        Walk(0, mostChanges, Mixture.Empty, Mixture.Empty, 0, (square, choices) =>
+                passedOver = double.PositiveInfinity;
+        var near = Near(makers, mostChanges);
+        var limit = Math.Min(nearer, near?.Distance ?? double.PositiveInfinity);
+        limit += 2 * Apart(limit);
+        var found = new List<(double Guess, int[] At)>();
+        var seen = 0L;
+        double See(Totals totals, int[] at)
         {
-            var d = Math.Sqrt(square);
-            if (d > best + slack) return;
-            best = Math.Min(best, d);
-            within.Add((d, [.. choices]));
-        }, () => best + slack);
-        passedOver = best + slack;
-        return [.. within.OrderBy(w => w.Guess)];
-    }
+            seen++;
+            var square = estimate.Square(totals, at, limit * limit);
+            if (square <= limit * limit && (!Grid.Shares || Grid.AllFit(Grid.Choices(at))) && Over(allowed, totals) <= 2 * Leeway)
+            {
+                var d = Math.Sqrt(square);
+                // What stands on the edge of a limit may turn out to be beyond it.
+                if (Over(within, totals) <= 0) limit = Math.Min(limit, d + 2 * Apart(d));
+                found.Add((d, (int[])at.Clone()));
+            }
 
-    private void Walk(int i, int changes, Mixture first, Mixture last, double standIns, Action<double, Choice[]> see, Func<double> most)
-    {
-        if (i == slots.Length)
-        {
-            see(Square(Guessed(first, last), path), path);
-            return;
+            return limit * limit;
         }
 
-        foreach (var choice in grid[i])
+        if (double.IsPositiveInfinity(limit)) limit = Farthest;
+        var reach = Meant.Reach(limit);
+        var (low, high) = (Math.Max(target.VolumeMl / reach, allowed.LowMl), Math.Min(target.VolumeMl * reach, allowed.HighMl));
+        if (low >= high) return [];
+        var open = new Stack<Stretch>();
+        open.Push(Stretch.Whole(Grid, low, high, near?.At ?? makers, mostChanges == 0));
+        if (open.Peek().Kept.Any(k => k.Length == 0)) return [];
+        while (open.TryPop(out var stretch))
         {
-            var left = changes - (choice.Mark.IsMakers ? 0 : 1);
-            if (left < 0) continue;
-            // A stand-in costs at least what it would in the largest drink on the grid.
-            var standIn = slots[i].Cost(choice.Option, choice.Mark.Millilitres, mostMl).StandIn;
-            var bound = standIns + standIn * standIn;
-            var limit = most();
-            if (bound > limit * limit) continue;
-            path[i] = choice;
-            if (!Fits(path, i + 1)) continue;
-            var poured = Poured(choice);
-            var isLast = IsLast(i, choice);
-            Walk(i + 1, left, isLast ? first : first + poured, isLast ? last + poured : last, bound, see, most);
-        }
-    }
-
-    private Sip Guessed(Mixture first, Mixture last)
-    {
-        var (melt, celsius) = guess.For(first, last);
-        var iced = first with { Water = Math.Max(0.1 * first.Water, first.Water + melt) };
-        var served = iced + last;
-        var litre = served.Volume.Millilitres / 1000;
-        if (litre <= 0) return default;
-        var t = service.InGlass || service.DrunkWithIce ? celsius : Chilled.Join(iced, celsius, last, Service.FridgeC);
-        return new Sip(litre * 1000, served.Strength.Percent, served.Sugars.Total / litre, served.Sugars.AsSucrose / litre, served.Acid / litre, t);
-    }
-
-    // Guess and full model compared at the edges of the grid: one line at a time at its least and its most, and all of them together.
-    private double Apart(Choice[] makers)
-    {
-        const double least = 0.02;
-        var least1 = grid.Select(c => c.MinBy(x => x.Mark.Millilitres)).ToArray();
-        var most1 = grid.Select(c => c.MaxBy(x => x.Mark.Millilitres)).ToArray();
-        IEnumerable<Choice[]> edges = [makers, least1, most1, .. least1.Select((c, i) => With(makers, i, c)), .. most1.Select((c, i) => With(makers, i, c))];
-        return Math.Max(least, edges.Take(24).Max(e => Caution * Math.Abs(Distance(e) - Guess(e))));
-    }
-
-    private static Choice[] With(Choice[] choices, int i, Choice choice)
-    {
-        Choice[] changed = [.. choices];
-        changed[i] = choice;
-        return changed;
-    }
-
-    private double Square(Sip sip, Choice[] choices)
-    {
-        var square = target.To(sip).Square;
-        for (var i = 0; i < slots.Length; i++) square += slots[i].Cost(choices[i].Option, choices[i].Mark.Millilitres, sip.VolumeMl).Square;
-        return square;
-    }
-
-    private Mixture Sum(Choice[] choices, bool last)
-    {
-        var sum = Mixture.Empty;
-        for (var i = 0; i < choices.Length; i++)
-        {
-            if (IsLast(i, choices[i]) == last) sum += Poured(choices[i]);
+            var slab = new Slab(Grid, estimate, meant, stretch, limit);
+            Work = Work with { Slabs = Work.Slabs + 1 };
+            if (slab.Bound > limit * limit) continue;
+            var best = slab.Best();
+            if (Possible(best, mostChanges)) See(Grid.Sum(best), best);
+            var left = slab.Left(limit * limit);
+            if (left.Kept.Any(k => k.Length == 0)) continue;
+            if (left.Kept.Aggregate(1.0, (n, k) => n * k.Length) > FewEnough && slab.Parted(left) is { } parts)
+            {
+                open.Push(parts.First);
+                open.Push(parts.Second);
+            }
+            else
+            {
+                new Walk(Grid, slab, limit * limit, See).Go(mostChanges);
+            }
         }
 
-        return sum;
+        passedOver = limit;
+        Work = Work with { Seen = Work.Seen + seen };
+        return [.. found.Where(f => f.Guess <= limit).DistinctBy(f => string.Join(',', f.At)).OrderBy(f => f.Guess)];
     }
 
-    private bool IsLast(int i, Choice choice) => slots[i].Asked.Last || choice.Option.Item.Pour.Last;
-
-    private static Mixture Poured(Choice choice) => choice.Option.Item.Pour.Composition.Litre * (choice.Mark.Millilitres / 1000);
-
-    // Whether there is enough of the last one of so many choices, with what the others take of the same bottle.
-    private bool Fits(Choice[] choices, int count)
+    // The best by changing one line at a time; what breaks a limit counts as far off, so that a way back is found.
+    private (int[] At, double Distance)? Near(int[] from, int mostChanges)
     {
-        var item = choices[count - 1].Option.Item;
-        if (!shared.Contains(item.Name)) return true;
-        var sum = 0.0;
-        for (var i = 0; i < count; i++) sum += choices[i].Option.Item.Name == item.Name ? choices[i].Mark.Millilitres : 0;
-        return sum <= item.LeftMl + 1e-6;
+        var at = (int[])from.Clone();
+        var least = Possible(at, mostChanges) ? Penalised(Grid.Sum(at), at, double.PositiveInfinity) : double.PositiveInfinity;
+        for (var better = true; better;)
+        {
+            better = false;
+            for (var i = 0; i < at.Length; i++)
+            {
+                var (rest, was, best) = (Grid.Sum(at) - Grid.Lines[i][at[i]].Totals, at[i], at[i]);
+                for (var c = 0; c < Grid.Lines[i].Length; c++)
+                {
+                    at[i] = c;
+                    if (c == was || Penalised(rest + Grid.Lines[i][c].Totals, at, least) is var square && square >= least - 1e-9 || !Possible(at, mostChanges)) continue;
+                    (best, least, better) = (c, square, true);
+                }
+
+                at[i] = best;
+            }
+        }
+
+        return double.IsPositiveInfinity(least) || Over(within, Grid.Sum(at)) > 0 ? null : (at, Math.Sqrt(least));
     }
 
-    private bool AllFit(Choice[] choices) => Enumerable.Range(1, choices.Length).All(n => Fits(choices, n));
+    private double Penalised(in Totals totals, int[] at, double most)
+    {
+        const double penalty = 1000;
+        var square = estimate.Square(totals, at, most);
+        return free || square > most ? square : square + penalty * Over(within, totals);
+    }
+
+    private double Over(Allowed limits, in Totals totals) => free ? 0 : limits.Over(estimate.Sip(totals), totals.Ethanol, totals.Price);
+
+    private bool Possible(int[] at, int mostChanges)
+    {
+        var changes = 0;
+        for (var i = 0; i < at.Length; i++) changes += Grid.Lines[i][at[i]].Choice.Mark.IsMakers ? 0 : 1;
+        return changes <= mostChanges && (!Grid.Shares || Grid.AllFit(Grid.Choices(at)));
+    }
+
+    private double Off(int[] at) => Math.Abs(Distance(Grid.Choices(at)) - Guess(at));
+
+    // How far apart guess and full model are taken to be at that D: the farther a drink is from the one meant, the more of it hangs on the ice.
+    private double Apart(double d) => Math.Max(apart, ShareApart * d * d);
+
+    // How far guess and full model are apart at most, one line away from that candidate: the two nearest other choices of each.
+    private double Beside(int[] from)
+    {
+        var (at, most) = ((int[])from.Clone(), Off(from));
+        for (var i = 0; i < at.Length; i++)
+        {
+            var (first, second, least, next) = (-1, -1, double.PositiveInfinity, double.PositiveInfinity);
+            for (var c = 0; c < Grid.Lines[i].Length; c++)
+            {
+                at[i] = c;
+                if (c == from[i]) continue;
+                var square = estimate.Square(Grid.Sum(at), at, next);
+                if (square < least) (second, next, first, least) = (first, least, c, square);
+                else if (square < next) (second, next) = (c, square);
+            }
+
+            foreach (var c in new[] { first, second })
+            {
+                at[i] = c;
+                if (c >= 0) most = Math.Max(most, Off(at));
+            }
+
+            at[i] = from[i];
+        }
+
+        return most;
+    }
+
+    // A guess about that candidate, as wide as lines go that are changed one at a time.
+    private Estimate About(int[] at)
+    {
+        Span<double> centre = stackalloc double[5];
+        Span<double> moved = stackalloc double[5];
+        Span<double> farthest = stackalloc double[5];
+        var reach = new double[5];
+        var totals = Grid.Sum(at);
+        MeltGuess.Of(totals, centre);
+        for (var i = 0; i < at.Length; i++)
+        {
+            farthest.Clear();
+            foreach (var other in Grid.Lines[i])
+            {
+                MeltGuess.Of(totals - Grid.Lines[i][at[i]].Totals + other.Totals, moved);
+                for (var k = 0; k < 5; k++) farthest[k] = Math.Max(farthest[k], Math.Abs(moved[k] - centre[k]));
+            }
+
+            for (var k = 0; k < 5; k++) reach[k] += farthest[k] * farthest[k];
+        }
+
+        for (var k = 0; k < 5; k++) reach[k] = Wide * Math.Sqrt(reach[k]);
+        var (first, last) = Grid.Mixtures(Grid.Choices(at));
+        return new Estimate(Grid, new MeltGuess(first, last, service, reach), target);
+    }
+
 
     // Ties: fewer changes, then fewer amounts by eye.
     private static bool Easier(Choice[] a, Choice[] b)

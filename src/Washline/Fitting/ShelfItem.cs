@@ -8,6 +8,9 @@ namespace Washline.Fitting;
 /// <param name="LeftMl">How much there is, mL.</param>
 public sealed record ShelfItem(string Name, Pour Pour, double LeftMl)
 {
+    /// <summary>What a millilitre of it cost; none where nobody has said.</summary>
+    public decimal? PricePerMl { get; init; }
+
     /// <summary>What it is.</summary>
     public Kind Kind => Pour.Kind;
 
@@ -15,12 +18,13 @@ public sealed record ShelfItem(string Name, Pour Pour, double LeftMl)
     public static IReadOnlyList<ShelfItem> Of(Bar bar, Kinds kinds)
     {
         var items = new List<ShelfItem>();
-        void Add(string name, Kind kind, double? strength, double? sugar, double? acid, double left)
+        void Add(string name, Kind kind, double? strength, double? sugar, double? acid, double left, decimal? price = null)
         {
-            if (left > 0 && Pour.Of(name, kind, strength, sugar, acid) is { } pour) items.Add(new ShelfItem(name, pour, left));
+            if (left > 0 && Pour.Of(name, kind, strength, sugar, acid) is { } pour) items.Add(new ShelfItem(name, pour, left) { PricePerMl = price });
         }
 
-        foreach (var b in bar.Bottles) Add(b.Name, b.Kind, b.Strength?.Percent, b.SugarGPerL, b.AcidGPerL, b.Left.Millilitres);
+        foreach (var b in bar.Bottles) Add(b.Name, b.Kind, b.Strength?.Percent, b.SugarGPerL, b.AcidGPerL, b.Left.Millilitres,
+            b.Price is { } price && b.Size.Millilitres > 0 ? price / (decimal)b.Size.Millilitres : null);
         foreach (var h in bar.HouseMade) Add(h.Name, h.Kind, h.Strength?.Percent, h.SugarGPerL, h.AcidGPerL, h.Left.Millilitres);
         foreach (var f in bar.Fruit) Add(f.Name, f.Kind, null, null, null, f.Count * Math.Max(1, f.Kind.Piece?.Millilitres.Typical ?? 100));
         if (kinds.WithId("water") is { } water) Add("water", water, null, null, null, 10_000);

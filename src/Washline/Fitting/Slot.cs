@@ -21,7 +21,13 @@ internal sealed class Slot
     /// <summary>Whether it is poured by eye, because no measure is at home.</summary>
     public bool ByEye { get; init; }
 
+    /// <summary>The same line with other bottles or amounts.</summary>
+    public Slot With(IReadOnlyList<Option> options) => new() { Index = Index, Line = Line, Asked = Asked, MeantLevel = MeantLevel, Options = options, ByEye = ByEye };
+
     public double AskedMl => Asked.Millilitres.Typical;
+
+    /// <summary>Whether it goes in after the ice has done its work.</summary>
+    public bool IsLast(Option option) => Asked.Last || option.Item.Pour.Last;
 
     /// <summary>A bottle for the line.</summary>
     public sealed record Option(ShelfItem Item, double StandInJnd, string Reason, double Carry, double Ratio, IReadOnlyList<Mark> Marks)
@@ -47,6 +53,6 @@ internal sealed class Slot
             : fixedAmount ? Tolerance.Jigger(Band.Exactly(mark.Millilitres))
             : AskedMl <= 0 ? Band.Exactly(mark.Millilitres)
             : new Band(Asked.Millilitres.Low, Asked.Millilitres.Typical, Asked.Millilitres.High).Times(mark.Millilitres / AskedMl);
-        return option.Item.Pour with { Millilitres = ml, Last = Asked.Last || option.Item.Pour.Last };
+        return option.Item.Pour with { Millilitres = ml, Last = IsLast(option) };
     }
 }

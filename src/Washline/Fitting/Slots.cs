@@ -80,7 +80,8 @@ internal static class Slots
             nearest.Item.Name, nearest.StandInJnd, Buy(slot.Line, slot.Asked));
     }
 
-    private static string Buy(Line line, Pour asked) => line.Strength is { } s ? $"{asked.Kind.Name} of {s}" : asked.Kind.Name;
+    /// <summary>What to buy for a line.</summary>
+    public static string Buy(Line line, Pour asked) => line.Strength is { } s ? $"{asked.Kind.Name} of {s}" : asked.Kind.Name;
 
     private static OutOfReach Missing(int i, Line line, Pour asked, List<(ShelfItem Item, (double Jnd, string Reason) StandIn)> ranked)
     {

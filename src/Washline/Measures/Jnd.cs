@@ -14,6 +14,21 @@ public static class Jnd
     private const double StrengthK = 0.09, StrengthFloor = 0.9;
     private const double VolumeShare = 0.10, LeastMl = 1e-3;
 
+    /// <summary>Sweetness, g/L as sucrose.</summary>
+    internal static JndScale Sugar { get; } = new(SugarK, 10 * SugarFloor);
+
+    /// <summary>Sourness, g/L as citric.</summary>
+    internal static JndScale Acid { get; } = new(AcidK, 10 * AcidFloor);
+
+    /// <summary>Strength, % by volume.</summary>
+    internal static JndScale Strength { get; } = new(StrengthK, StrengthFloor);
+
+    /// <summary>An ingredient's own flavour: see <see cref="OfFlavour"/>.</summary>
+    internal static JndScale Flavour { get; } = new(0.25, 1.5);
+
+    /// <summary>How much larger a drink is that stands so many steps above another: 0.1 of a logarithm each.</summary>
+    internal static double VolumeRatio(double jnd) => Math.Exp(VolumeShare * jnd);
+
     /// <summary>Steps of sweetness up to that much sugar, g/L as sucrose (k 0.15, floor 5 g/L).</summary>
     public static double OfSugar(double gPerL) => Count(gPerL / 10, SugarK, SugarFloor);
 
@@ -32,7 +47,7 @@ public static class Jnd
     /// <summary>Steps of one ingredient's own flavour: Weber fraction 0.25 above a floor.</summary>
     /// <param name="level">Millilitres of it in 100 mL of drink, times its potency.</param>
     /// <remarks>The floor of 1.5 is our judgement: two dashes of bitters more or less are about one step, a barspoon of spirit in a long drink half of one.</remarks>
-    public static double OfFlavour(double level) => Count(level, 0.25, 1.5);
+    public static double OfFlavour(double level) => Flavour.Count(level);
 
     /// <summary>Steps from one drink to another in sugar and acid, g/L, strength, %, and volume, mL: what the counts above differ by, four at once.</summary>
     internal static (double Sugar, double Acid, double Strength, double Volume) Between(

@@ -44,9 +44,9 @@ public static class SmallBars
         }
     }
 
-    public static Spec Spec(Random lot)
+    public static Spec Spec(Random lot, int? lines = null)
     {
-        var families = Families.OrderBy(_ => lot.Next()).Take(lot.Next(2, 5)).ToList();
+        var families = Families.OrderBy(_ => lot.Next()).Take(lines ?? lot.Next(2, 5)).ToList();
         var technique = (Technique)lot.Next(6);
         return new Spec
         {
@@ -67,18 +67,18 @@ public static class SmallBars
         Left = Volume.FromMillilitres(lot.Next(6) == 0 ? lot.Next(15, 60) : 500),
     };
 
-    /// <summary>A bar with one to three bottles for each line.</summary>
-    public static Bar Stocked(Spec spec, Random lot)
+    /// <summary>A bar with one to three bottles for each line, or as many as that.</summary>
+    public static Bar Stocked(Spec spec, Random lot, int? each = null, Measure? measure = null)
     {
         var bottles = new List<Bottle>();
         foreach (var line in spec.Lines)
         {
             var family = Families.Single(f => f.Contains(line.Kind!.Id));
-            for (var n = lot.Next(1, 4); n > 0; n--)
+            for (var n = each ?? lot.Next(1, 4); n > 0; n--)
                 bottles.Add(Bottle(string.Create(CultureInfo.InvariantCulture, $"bottle {bottles.Count}"), Kinds.Catalogue[family[lot.Next(family.Length)]], lot));
         }
 
-        return Bar.Empty with { Bottles = bottles, Measures = [Coarse[lot.Next(Coarse.Length)]], Settings = new Settings("us", lot.Next(3) switch { 0 => null, 1 => true, _ => false }) };
+        return Bar.Empty with { Bottles = bottles, Measures = [measure ?? Coarse[lot.Next(Coarse.Length)]], Settings = new Settings("us", lot.Next(3) switch { 0 => null, 1 => true, _ => false }) };
     }
 
     private static Line Line(string id, Random lot)

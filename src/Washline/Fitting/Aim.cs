@@ -1,0 +1,72 @@
+using Washline.Drinks;
+using Washline.Measures;
+
+namespace Washline.Fitting;
+
+/// <summary>What a search aims at: a drink, the lines that may be poured for it, and the limits it has to keep.</summary>
+/// <param name="Sip">The drink, after what was wished of it.</param>
+/// <param name="Slots">The lines.</param>
+/// <param name="Allowed">The limits.</param>
+/// <param name="Blocked">The wish that leaves a line without anything to pour; nothing when none does.</param>
+internal sealed record Aim(Sip Sip, IReadOnlyList<Slot> Slots, Allowed Allowed, string? Blocked)
+{
+    private const double Half = 0.5; // JND: what is kept, is kept so nearly that nobody tells
+
+    /// <summary>The aim under those wishes.</summary>
+    public static Aim Of(Sip meant, IReadOnlyList<Slot> slots, Wishes wishes, Settings settings)
+    {
+        if (wishes == Wishes.None) return new Aim(meant, slots, Allowed.Everything, null);
+        var sip = meant;
+        if (wishes.StepsDrier > 0)
+        {
+            var sweet = Jnd.Sugar.Level(Math.Max(0, Jnd.OfSugar(meant.SweetnessGPerL) - wishes.StepsDrier));
+            sip = sip with { SweetnessGPerL = sweet, SugarGPerL = sip.SugarGPerL * sweet / Math.Max(1e-9, meant.SweetnessGPerL) };
+        }
+
+        var standard = StandardDrink.Of(settings.Country) ?? StandardDrink.All[0];
+        var grams = wishes.MostStandardDrinks * standard.EthanolG ?? double.PositiveInfinity;
+        // A lighter drink is aimed at as full as the maker's, and as strong as it may be then.
+        sip = sip with { StrengthPercent = Math.Min(sip.StrengthPercent, grams * Meant.PercentPerGram / sip.VolumeMl) };
+        var allowed = Allowed.Everything with { MostEthanolG = grams, MostPrice = (double?)wishes.Budget ?? double.PositiveInfinity };
+        if (wishes.KeepVolume) allowed = allowed with { LowMl = meant.VolumeMl / Jnd.VolumeRatio(Half), HighMl = meant.VolumeMl * Jnd.VolumeRatio(Half) };
+        if (wishes.KeepStrength)
+        {
+            var count = Jnd.OfStrength(meant.StrengthPercent);
+            allowed = allowed with { LowPercent = Jnd.Strength.Level(Math.Max(0, count - Half)), HighPercent = Jnd.Strength.Level(count + Half) };
+        }
+
+        var (wished, blocked) = Narrowed(slots, wishes);
+        return new Aim(sip, wished, allowed, blocked);
+    }
+
+    private static (IReadOnlyList<Slot> Slots, string? Blocked) Narrowed(IReadOnlyList<Slot> slots, Wishes wishes)
+    {
+        string? blocked = null;
+        var usesUp = wishes.UseUp is not { } name ? null : slots
+            .Where(s => s.Options.Any(o => Is(o, name))).MinBy(s => s.Options.First(o => Is(o, name)).StandInJnd);
+        if (wishes.UseUp is { } up && usesUp is null) blocked = $"use up {up}";
+        IReadOnlyList<Slot> narrowed = [.. slots.Select(slot =>
+        {
+            var options = slot.Options.Select(o => o with { Marks = Marks(slot, o, wishes, slot == usesUp) })
+                .Where(o => o.Marks.Count > 0 && wishes.Unwanted(o.Item.Kind) is null && (slot != usesUp || Is(o, wishes.UseUp!))).ToList();
+            if (options.Count > 0) return slot.With(options);
+            blocked ??= slot.Options.Select(o => wishes.Unwanted(o.Item.Kind)).FirstOrDefault(w => w is not null) is { } allergen ? $"without {allergen}" : "only marks of my measures";
+            return slot;
+        })];
+        return (narrowed, blocked);
+    }
+
+    private static bool Is(Slot.Option option, string name) => option.Item.Name.Equals(name, StringComparison.OrdinalIgnoreCase);
+
+    private static IReadOnlyList<Mark> Marks(Slot slot, Slot.Option option, Wishes wishes, bool usesUp)
+    {
+        IReadOnlyList<Mark> marks = wishes.KeepLines.Contains(slot.Index) ? [.. option.Marks.Where(m => m.IsMakers)] : option.Marks;
+        var left = option.Item.LeftMl;
+        if (usesUp && left <= slot.AskedMl * Reach.Usual.Most * Math.Max(1, option.Ratio) && left >= marks.Min(m => m.Millilitres) && !wishes.KeepLines.Contains(slot.Index))
+        {
+            marks = [marks.FirstOrDefault(m => Math.Abs(m.Millilitres - left) <= Fitting.Marks.Near * left) ?? new Mark(left, FormattableString.Invariant($"what is left ({left:0.#} ml)"), true, false)];
+        }
+
+        return wishes.OnlyMarks ? [.. marks.Where(m => !m.ByEye)] : marks;
+    }
+}

@@ -1,0 +1,43 @@
+using Washline.Drinks;
+using Washline.Measures;
+using Washline.Mixtures;
+
+namespace Washline.Fitting;
+
+/// <summary>The drink as meant, counted in JND once, for a search that compares with it again and again.</summary>
+internal sealed class Meant(Sip sip)
+{
+    private const double OfVolume = 0.3 / (0.1 * 0.1); // weight of a squared step of volume, by the square of its share
+    private const double DegreesC = 2.5;
+
+    /// <summary>Weight of a squared degree in D².</summary>
+    public const double OfCelsius = 0.5 / (DegreesC * DegreesC);
+
+    /// <summary>% by volume of a gram of ethanol in a millilitre.</summary>
+    public const double PercentPerGram = 100 * 1000 / EthanolWater.EthanolDensity;
+
+    /// <summary>g/L of a gram in a millilitre.</summary>
+    public const double PerGram = 1000;
+
+    /// <summary>The drink.</summary>
+    public Sip Sip { get; } = sip;
+
+    /// <summary>Its sweetness, counted.</summary>
+    public double Sugar { get; } = Jnd.OfSugar(sip.SweetnessGPerL);
+
+    /// <summary>Its sourness, counted.</summary>
+    public double Acid { get; } = Jnd.OfAcid(sip.AcidGPerL);
+
+    /// <summary>Its strength, counted.</summary>
+    public double Strength { get; } = Jnd.OfStrength(sip.StrengthPercent);
+
+    /// <summary>How large a drink may be beside it, as a ratio, before its volume alone makes that D.</summary>
+    public static double Reach(double d) => Math.Exp(d / Math.Sqrt(OfVolume));
+
+    /// <summary>What the volume of a drink between those volumes, mL, adds to D² at the least.</summary>
+    public double LeastOfVolume(double lowMl, double highMl)
+    {
+        var off = lowMl > Sip.VolumeMl ? Math.Log(lowMl / Sip.VolumeMl) : highMl < Sip.VolumeMl ? Math.Log(Sip.VolumeMl / highMl) : 0;
+        return OfVolume * off * off;
+    }
+}

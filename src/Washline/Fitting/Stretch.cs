@@ -1,0 +1,35 @@
+namespace Washline.Fitting;
+
+/// <summary>A part of the candidates: those whose served volume lies between two volumes and that pour only certain choices.</summary>
+/// <param name="LowMl">From, mL.</param>
+/// <param name="HighMl">To, mL.</param>
+/// <param name="Kept">Per line the places in the grid that may be poured.</param>
+/// <param name="Shares">Per line how much of each of them is in the mixture with which to begin; any scale.</param>
+internal sealed record Stretch(double LowMl, double HighMl, int[][] Kept, double[][] Shares)
+{
+    /// <summary>The whole grid, from one candidate on.</summary>
+    public static Stretch Whole(Grid grid, double lowMl, double highMl, int[] from, bool unchanged)
+    {
+        var kept = new int[from.Length][];
+        var shares = new double[from.Length][];
+        for (var i = 0; i < from.Length; i++)
+        {
+            kept[i] = [.. Enumerable.Range(0, grid.Lines[i].Length).Where(c => !unchanged || grid.Lines[i][c].Choice.Mark.IsMakers)];
+            shares[i] = [.. kept[i].Select(c => c == from[i] ? 1.0 : 0)];
+        }
+
+        return new Stretch(lowMl, highMl, kept, shares);
+    }
+
+    /// <summary>The same between other volumes.</summary>
+    public Stretch Between(double lowMl, double highMl) => this with { LowMl = lowMl, HighMl = highMl };
+
+    /// <summary>The same with only those choices of one line for which that holds.</summary>
+    public Stretch With(int line, Func<int, bool> holds)
+    {
+        var (kept, shares) = ((int[][])Kept.Clone(), (double[][])Shares.Clone());
+        kept[line] = [.. Kept[line].Where((_, c) => holds(c))];
+        shares[line] = [.. Shares[line].Where((_, c) => holds(c))];
+        return new Stretch(LowMl, HighMl, kept, shares);
+    }
+}
