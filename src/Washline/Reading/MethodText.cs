@@ -10,11 +10,9 @@ internal static partial class MethodText
 {
     private const double MostSeconds = 600;
 
-    private static readonly Dictionary<string, double> InWords = new(StringComparer.OrdinalIgnoreCase)
-    {
-        ["a"] = 1, ["one"] = 1, ["two"] = 2, ["three"] = 3, ["five"] = 5, ["eight"] = 8, ["ten"] = 10, ["twelve"] = 12, ["fifteen"] = 15, ["twenty"] = 20,
-        ["twenty-five"] = 25, ["twenty five"] = 25, ["thirty"] = 30, ["forty"] = 40, ["forty-five"] = 45, ["forty five"] = 45, ["sixty"] = 60, ["ninety"] = 90,
-    };
+    private static readonly Dictionary<string, double> InWords = NumberWords.Ones.Concat(NumberWords.Teens).Select(w => (w.Key, w.Value))
+        .Concat([("a", 1), ("twenty", 20), ("twenty-five", 25), ("twenty five", 25), ("thirty", 30), ("forty", 40), ("forty-five", 45), ("forty five", 45), ("sixty", 60), ("ninety", 90)])
+        .ToDictionary(w => w.Item1, w => w.Item2, StringComparer.OrdinalIgnoreCase);
 
     private static readonly string[] Shaken = ["juice", "egg", "plant-milk"];
 
@@ -89,7 +87,7 @@ internal static partial class MethodText
     private static double Number(string text) =>
         InWords.TryGetValue(text, out var number) ? number : double.Parse(text.Replace(',', '.'), CultureInfo.InvariantCulture);
 
-    [GeneratedRegex(@"^\s*(?:(?:dry|hard|double|fine|gently|briefly|lightly|quickly|then|and)[\s,-]+)*(?:shak(?:e|en|ing)|stir(?:red|ring)?|build|built|swizzl(?:e|ed)|blend(?:ed)?(?!\s+(?:scotch|whisk|malt|rum))|throw|thrown|roll|rolled|muddle|strain(?:ed)?|combine|add|pour|put|place|mix|serve|served|fill|chill|rinse\s+(?:a|an|the|your)|whip|flash|freeze|discard|express|top\s+with\s+(?:\w+\s+)?ice|double-strain|fine-strain|in\s+a|into\s+a|churn|float|dump|tip|give\s+(?:it|everything|all|the|a)|whizz|blitz|lengthen|finish|garnish(?:ed)?|squeeze|press|warm|heat|stretch|grate|drop\s+(?:in|the|a|it)|tear|clap|slap|rub|wet|rim|crush|smash|soak|(?:let|allow)\s+(?:it|the|stand|sit|to)|all\s+in(?:to)?|everything\s+in(?:to)?|over\s+\w*\s*ice|take\s+(?:an?|the|of|your)|up\b|on\s+the\s+rocks|top\s+(?:it\s+)?(?:up|off))\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^\s*(?:(?:dry|hard|double|fine|gently|briefly|lightly|quickly|then|and)[\s,-]+)*(?:shak(?:e|en|ing)|stir(?:red|ring)?|build|built|swizzl(?:e|ed)|blend(?:ed)?(?!\s+(?:scotch|whisk|malt|rum))|throw|thrown|roll|rolled|muddle|strain(?:ed)?|combine|add|pour|put|place|mix|serve|served|fill|chill|rinse\s+(?:a|an|the|your)|whip|flash|freeze|discard|express|top\s+with\s+(?:\w+\s+)?ice|double-strain|fine-strain|in\s+a|into\s+a|churn|float|dump|tip|give\s+(?:it|everything|all|the|a)|whizz|blitz|lengthen|finish|garnish(?:ed)?|squeeze|press|warm|heat|stretch|grate|drop\s+(?:in|the|a|it)|tear|clap|slap|rub|wet|rim|crush|smash|soak|(?:let|allow)\s+(?:it|the|stand|sit|to)|all\s+in(?:to)?|everything\s+in(?:to)?|over\s+\w*\s*ice|take\s+(?:an?|the|your)|up\b|on\s+the\s+rocks|top\s+(?:it\s+)?(?:up|off))\b", RegexOptions.IgnoreCase)]
     private static partial Regex Verb();
 
     [GeneratedRegex(@"\b(?:shak(?:e|en|ing)|stir(?:red|ring)?|(?:double[\s-]|fine[\s-]|single[\s-])?strain(?:ed|ing)?|swizzl\w*|muddl\w*|blend(?:er)?|build|built|over\s+(?:crushed\s+|fresh\s+|pebble\s+)?ice|on\s+the\s+rocks|into\s+an?\s+\w+|garnish\w*|pour|express)\b", RegexOptions.IgnoreCase)]
