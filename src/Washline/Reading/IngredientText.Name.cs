@@ -37,7 +37,7 @@ internal sealed partial class IngredientText
         // `chilled, dry vermouth`, `lime, cut in wedges`: the comma stands inside the name.
         if (note.Length > 0 && kinds.Find($"{name} {note}") is { Kind: { } full, Left: "" } && (kinds.Find(name).Kind is not { } bare || (bare != full && Names(full, note))))
         {
-            (name, note) = (Squeeze($"{name} {note}"), "");
+            (name, note) = (Tidy($"{name} {note}"), "");
         }
 
         return (name, note);

@@ -112,7 +112,7 @@ internal static class NumberText
         Words(Mixes.Concat(Spoken).Concat(NumberWords.Ones).Concat(NumberWords.Teens.Where(w => w.Value <= 12)));
 
     private static readonly HashSet<char> Firsts =
-        [.. Vulgar.Keys, .. Mixes.Keys.Concat(Spoken.Keys).Concat(Loose.Keys).Concat(NumberWords.Ones.Keys).Concat(NumberWords.Teens.Keys).Select(w => char.ToUpperInvariant(w[0]))];
+        [.. Vulgar.Keys, .. Mixes.Keys.Concat(Spoken.Keys).Concat(Loose.Keys).Concat(NumberWords.Ones.Keys).Concat(NumberWords.Teens.Keys).Append("between").Select(w => char.ToUpperInvariant(w[0]))];
 
     /// <summary>Whether a number may begin with that character; most places of a text are ruled out by it.</summary>
     public static bool MayBegin(char first) => char.IsAsciiDigit(first) || first is '.' or ',' || Firsts.Contains(char.ToUpperInvariant(first));
