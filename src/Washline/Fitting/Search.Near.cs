@@ -1,0 +1,105 @@
+namespace Washline.Fitting;
+
+/// <content>Where a search begins, and how far its quick guess is to be trusted.</content>
+internal sealed partial class Search
+{
+    // The best by changing one line at a time; what breaks a limit counts as far off, so that a way back is found.
+    private (int[] At, double Distance)? Near(int[] from, int mostChanges)
+    {
+        var at = (int[])from.Clone();
+        var least = Possible(at, mostChanges) ? Penalised(Grid.Sum(at), at, double.PositiveInfinity) : double.PositiveInfinity;
+        for (var better = true; better;)
+        {
+            better = false;
+            for (var i = 0; i < at.Length; i++)
+            {
+                var (rest, was, best) = (Grid.Sum(at) - Grid.Lines[i][at[i]].Totals, at[i], at[i]);
+                for (var c = 0; c < Grid.Lines[i].Length; c++)
+                {
+                    at[i] = c;
+                    if (c == was || Penalised(rest + Grid.Lines[i][c].Totals, at, least) is var square && square >= least - 1e-9 || !Possible(at, mostChanges)) continue;
+                    (best, least, better) = (c, square, true);
+                }
+
+                at[i] = best;
+            }
+        }
+
+        return double.IsPositiveInfinity(least) || Over(within, Grid.Sum(at)) > 0 ? null : (at, Math.Sqrt(least));
+    }
+
+    private double Penalised(in Totals totals, int[] at, double most)
+    {
+        const double penalty = 1000;
+        var square = estimate.Square(totals, at, most);
+        return free || square > most ? square : square + penalty * Over(within, totals);
+    }
+
+    private double Over(Allowed limits, in Totals totals) => free ? 0 : limits.Over(estimate.Sip(totals), totals.Ethanol, totals.Price);
+
+    private bool Possible(int[] at, int mostChanges)
+    {
+        var changes = 0;
+        for (var i = 0; i < at.Length; i++) changes += Grid.Lines[i][at[i]].Choice.Mark.IsMakers ? 0 : 1;
+        return changes <= mostChanges && (!Grid.Shares || Grid.AllFit(Grid.Choices(at)));
+    }
+
+    private double Off(int[] at) => Math.Abs(Distance(Grid.Choices(at)) - Guess(at));
+
+    // How far apart guess and full model are taken to be at that D: the farther a drink is from the one meant, the more of it hangs on the ice.
+    private double Apart(double d) => Math.Max(apart, ShareApart * d * d);
+
+    // How far guess and full model are apart at most, one line away from that candidate: the two nearest other choices of each.
+    private double Beside(int[] from)
+    {
+        var (at, most) = ((int[])from.Clone(), Off(from));
+        for (var i = 0; i < at.Length; i++)
+        {
+            var (first, second, least, next) = (-1, -1, double.PositiveInfinity, double.PositiveInfinity);
+            for (var c = 0; c < Grid.Lines[i].Length; c++)
+            {
+                at[i] = c;
+                if (c == from[i]) continue;
+                var square = estimate.Square(Grid.Sum(at), at, next);
+                if (square < least) (second, next, first, least) = (first, least, c, square);
+                else if (square < next) (second, next) = (c, square);
+            }
+
+            foreach (var c in new[] { first, second })
+            {
+                at[i] = c;
+                if (c >= 0) most = Math.Max(most, Off(at));
+            }
+
+            at[i] = from[i];
+        }
+
+        return most;
+    }
+
+    // A guess about that candidate, as wide as lines go that are changed one at a time.
+    private Estimate About(int[] at)
+    {
+        Span<double> centre = stackalloc double[5];
+        Span<double> moved = stackalloc double[5];
+        Span<double> farthest = stackalloc double[5];
+        var reach = new double[5];
+        var totals = Grid.Sum(at);
+        MeltGuess.Of(totals, centre);
+        for (var i = 0; i < at.Length; i++)
+        {
+            farthest.Clear();
+            foreach (var other in Grid.Lines[i])
+            {
+                MeltGuess.Of(totals - Grid.Lines[i][at[i]].Totals + other.Totals, moved);
+                for (var k = 0; k < 5; k++) farthest[k] = Math.Max(farthest[k], Math.Abs(moved[k] - centre[k]));
+            }
+
+            for (var k = 0; k < 5; k++) reach[k] += farthest[k] * farthest[k];
+        }
+
+        for (var k = 0; k < 5; k++) reach[k] = Wide * Math.Sqrt(reach[k]);
+        var (first, last) = Grid.Mixtures(Grid.Choices(at));
+        return new Estimate(Grid, new MeltGuess(first, last, service, reach), target);
+    }
+}

@@ -1,0 +1,65 @@
+namespace Washline.Fitting;
+
+/// <content>The pull that keeps the volume in its stretch, and the bound that it makes.</content>
+internal sealed partial class Slab
+{
+    // The volume has to lie in the stretch: how hard to pull on it so that the bound is highest. It is concave in the pull, and its slope is how far the best choices lie outside.
+    private void Hold(double height)
+    {
+        const int tries = 16;
+        var (low, high) = (stretch.LowMl - OffMl - volumeFrom, stretch.HighMl + OffMl - volumeFrom);
+        var (sum, ml) = Least(0);
+        var (highest, at) = (sum, 0.0);
+        var side = ml > high ? 1 : ml < low ? -1 : 0;
+        if (side != 0)
+        {
+            var edge = side > 0 ? high : low;
+            var enough = 1.5 * most * most - height;
+            var (weak, strong, step) = (0.0, double.PositiveInfinity, 0.25 / middleMl);
+            for (var tried = 0; tried < tries && highest < enough; tried++)
+            {
+                var force = double.IsPositiveInfinity(strong) ? weak + step : (weak + strong) / 2;
+                (sum, ml) = Least(side * force);
+                sum -= side * force * edge;
+                if (sum > highest) (highest, at) = (sum, side * force);
+                if (side * (ml - edge) > 0) (weak, step) = (force, 2 * step);
+                else strong = force;
+            }
+        }
+
+        hold = at;
+        Bound = height + highest;
+        for (var i = 0; i < best.Length; i++)
+        {
+            best[i] = from[i];
+            for (var c = from[i]; c < from[i + 1]; c++)
+            {
+                reduced[c] += hold * volume[c];
+                if (reduced[c] < reduced[best[i]]) best[i] = c;
+            }
+
+            var least = reduced[best[i]];
+            for (var c = from[i]; c < from[i + 1]; c++) reduced[c] -= least;
+        }
+    }
+
+    // The least sum over the lines under the plane with so hard a pull on the volume, and the volume of those choices.
+    private (double Sum, double Ml) Least(double force)
+    {
+        var (sum, ml) = (0.0, 0.0);
+        for (var i = 0; i < best.Length; i++)
+        {
+            var (least, at) = (double.PositiveInfinity, from[i]);
+            for (var c = from[i]; c < from[i + 1]; c++)
+            {
+                var value = reduced[c] + force * volume[c];
+                if (value < least) (least, at) = (value, c);
+            }
+
+            sum += least;
+            ml += volume[at];
+        }
+
+        return (sum, ml);
+    }
+}

@@ -1,0 +1,50 @@
+using Washline.Drinks;
+using Washline.Fitting;
+
+namespace Washline.Tests.Fitting;
+
+/// <summary>Fits too large for brute force: candidates by lot, each bettered line by line until no change of one line helps, are never nearer than the closest.</summary>
+public class LargeFits
+{
+    [Theory]
+    [InlineData(5, 3)]
+    [InlineData(6, 4)]
+    public void No_candidate_by_lot_is_nearer_than_the_closest_however_it_is_bettered(int lines, int bottles)
+    {
+        var (compared, largest) = (0, 0L);
+        foreach (var (spec, bar) in LargeBars.Some(12, 7_000 + lines, lines, bottles))
+        {
+            var fit = Fit.Of(spec, bar, Kinds.Catalogue);
+            if (fit.OutOfReach.Count > 0) continue;
+            var search = fit.SearchForTests();
+            var (_, least) = search.Best(int.MaxValue);
+            largest = Math.Max(largest, search.Grid.Size);
+            compared++;
+            var lot = new Random(compared);
+            for (var start = 0; start < 6; start++)
+            {
+                Choice[] at = [.. search.Grid.Lines.Select(l => l[lot.Next(l.Length)].Choice)];
+                if (!search.Grid.AllFit(at)) continue;
+                var d = search.Distance(at);
+                for (var better = true; better;)
+                {
+                    better = false;
+                    for (var i = 0; i < at.Length; i++)
+                    {
+                        foreach (var other in search.Grid.Lines[i])
+                        {
+                            Choice[] changed = [.. at];
+                            changed[i] = other.Choice;
+                            if (!search.Grid.AllFit(changed) || search.Distance(changed) is var now && now >= d - 1e-9) continue;
+                            (at, d, better) = (changed, now, true);
+                        }
+                    }
+                }
+
+                Assert.True(least <= d + 1e-8, $"{spec.Method.Technique}: {least} was found, {d} is there.");
+            }
+        }
+
+        Assert.True(compared >= 8 && largest > 1_000_000, $"{compared} compared, the largest of {largest} candidates.");
+    }
+}
