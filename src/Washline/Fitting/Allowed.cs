@@ -19,7 +19,10 @@ internal sealed record Allowed(double LowMl, double HighMl, double LowPercent, d
     /// <summary>The same limits on volume and strength, each drawn in by that share: what keeps these keeps the others, though volume and strength are known no better than that.</summary>
     public Allowed Within(double share) => this with
     {
-        LowMl = LowMl * (1 + share), HighMl = HighMl * (1 - share), LowPercent = LowPercent * (1 + share), HighPercent = HighPercent * (1 - share),
+        LowMl = LowMl * (1 + share),
+        HighMl = HighMl * (1 - share),
+        LowPercent = LowPercent * (1 + share),
+        HighPercent = HighPercent * (1 - share),
     };
 
     /// <summary>How far a drink is outside, as a share, all limits together; nought for one that keeps them.</summary>

@@ -12,6 +12,7 @@ internal sealed partial class Search
     private const double LeastApart = 0.002; // JND that guess and full model are taken to be apart at the least
     private const double ShareApart = 0.007; // of D², likewise
     private const double Recentre = 0.004; // JND: where the guess is farther off at the best candidate, it is made anew there
+    private const int MostRounds = 8; // each trusts the guess less than the one before
     private const double FewEnough = 2500; // candidates that are looked at without parting the stretch
 
     private const double Farthest = 12; // JND: nobody asks how another drink is best made
@@ -54,7 +55,7 @@ internal sealed partial class Search
     /// <param name="nearer">D that must not be passed.</param>
     public (Choice[]? Choices, double Distance) Best(int mostChanges, double nearer = double.PositiveInfinity)
     {
-        while (true)
+        for (var round = 1; ; round++)
         {
             var found = Found(mostChanges, nearer, out var passedOver);
             (Choice[]? best, var least) = (null, double.MaxValue);
@@ -70,7 +71,7 @@ internal sealed partial class Search
 
             if (best is null && passedOver >= Math.Min(Farthest, nearer)) return (null, double.MaxValue);
             // Where the guess was found farther off than was allowed for, what was passed over is looked at again.
-            if (Math.Min(least, nearer) + Apart(Math.Min(least, nearer)) <= passedOver || double.IsPositiveInfinity(passedOver)) return least <= nearer ? (best, least) : (null, least);
+            if (Math.Min(least, nearer) + Apart(Math.Min(least, nearer)) <= passedOver || double.IsPositiveInfinity(passedOver) || round == MostRounds) return least <= nearer ? (best, least) : (null, least);
         }
     }
 
@@ -131,7 +132,7 @@ internal sealed partial class Search
     // Every candidate whose guess is near the best guess, the best first, and the guess from which on candidates were passed over.
     private List<(double Guess, int[] At)> Found(int mostChanges, double nearer, out double passedOver)
     {
-                passedOver = double.PositiveInfinity;
+        passedOver = double.PositiveInfinity;
         var near = Near(makers, mostChanges);
         var limit = Math.Min(nearer, near?.Distance ?? double.PositiveInfinity);
         limit += 2 * Apart(limit);
