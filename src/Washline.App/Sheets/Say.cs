@@ -83,7 +83,7 @@ public static class Say
     };
 
     /// <summary>The verdict as it is said alone: <c>clear</c> is a word for a difference.</summary>
-    public static string Verdict(string verdict) => verdict == "clear" ? "clearly different" : verdict;
+    public static string Verdict(string verdict) => Fitting.Verdict.Alone(verdict);
 
     /// <summary>Where the drink stands in its glass.</summary>
     public static string WashLine(WashLine line) => line.Overflows

@@ -6,7 +6,7 @@ namespace Washline.Drinks;
 /// <summary>Where a drink leaves the range for which the models of docs/physics.md were set or checked: what is taken instead, in a sentence each.</summary>
 public static class Limits
 {
-    private const double WeakestSet = 12.5, StrongestSet = 40; // % vol before ice that the rates of shake and stir were set on
+    private const double WeakestSet = 100 * IceContact.Weakest, StrongestSet = 100 * IceContact.Strongest; // % vol before ice that the rates of shake and stir were set on
     private const double MostEthanol = 0.60; // of ethanol and water by mass, the end of the freezing table
     private const double MostSugar = 0.643; // of sugar and water, likewise
     private const double MostAcid = 0.06; // of acid and water: beyond, the freezing point is 0.6 °C off and more

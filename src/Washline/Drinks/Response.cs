@@ -131,7 +131,7 @@ internal sealed class Response
     }
 
     // Small molecules: the single sugars, and acid with them.
-    private static double Small(in Mixture m) => m.Sugars.Glucose + m.Sugars.Fructose + AcidAsMono * m.Acid;
+    internal static double Small(in Mixture m) => m.Sugars.Glucose + m.Sugars.Fructose + AcidAsMono * m.Acid;
 
     // Two or three steps made one: enough for a slope, for what long steps miss is missed on both sides.
     private static int Join(Span<double> steps, int count)

@@ -24,10 +24,15 @@ public readonly record struct Sip(
     /// <summary>That drink at that temperature, °C.</summary>
     internal static Sip Of(in Mixture drink, double celsius)
     {
-        var litre = drink.Volume.Millilitres / 1000;
+        return Of(drink.Volume.Millilitres, drink.Ethanol, drink.Sugars.Total, drink.Sugars.AsSucrose, drink.Acid, celsius);
+    }
+
+    /// <summary>So many millilitres with those grams of ethanol, sugars, sugars by sweetness and acid, at that temperature, °C.</summary>
+    internal static Sip Of(double ml, double ethanol, double sugar, double sweet, double acid, double celsius)
+    {
+        var litre = ml / 1000;
         if (litre <= 0) return default;
         var perLitre = 1 / litre;
-        return new Sip(litre * 1000, Math.Clamp(drink.Ethanol * (100 / EthanolWater.EthanolDensity) * perLitre, 0, 100),
-            drink.Sugars.Total * perLitre, drink.Sugars.AsSucrose * perLitre, drink.Acid * perLitre, celsius);
+        return new Sip(litre * 1000, Math.Clamp(ethanol * (100 / EthanolWater.EthanolDensity) * perLitre, 0, 100), sugar * perLitre, sweet * perLitre, acid * perLitre, celsius);
     }
 }

@@ -7,15 +7,15 @@ namespace Washline.Fitting;
 /// <param name="Sip">The drink, after what was wished of it.</param>
 /// <param name="Slots">The lines.</param>
 /// <param name="Allowed">The limits.</param>
-/// <param name="Blocked">The wish that leaves a line without anything to pour; nothing when none does.</param>
-internal sealed record Aim(Sip Sip, IReadOnlyList<Slot> Slots, Allowed Allowed, string? Blocked)
+/// <param name="IsBlocked">Whether a wish leaves a line without anything to pour.</param>
+internal sealed record Aim(Sip Sip, IReadOnlyList<Slot> Slots, Allowed Allowed, bool IsBlocked)
 {
     private const double Half = 0.5; // JND: what is kept, is kept so nearly that nobody tells
 
     /// <summary>The aim under those wishes.</summary>
     public static Aim Of(Sip meant, IReadOnlyList<Slot> slots, Wishes wishes, Settings settings)
     {
-        if (wishes == Wishes.None) return new Aim(meant, slots, Allowed.Everything, null);
+        if (wishes.IsNone) return new Aim(meant, slots, Allowed.Everything, false);
         var sip = meant;
         if (wishes.StepsDrier > 0)
         {
@@ -39,18 +39,17 @@ internal sealed record Aim(Sip Sip, IReadOnlyList<Slot> Slots, Allowed Allowed, 
         return new Aim(sip, wished, allowed, blocked);
     }
 
-    private static (IReadOnlyList<Slot> Slots, string? Blocked) Narrowed(IReadOnlyList<Slot> slots, Wishes wishes)
+    private static (IReadOnlyList<Slot> Slots, bool IsBlocked) Narrowed(IReadOnlyList<Slot> slots, Wishes wishes)
     {
-        string? blocked = null;
         var usesUp = wishes.UseUp is not { } name ? null : slots
             .Where(s => s.Options.Any(o => Is(o, name))).MinBy(s => s.Options.First(o => Is(o, name)).StandInJnd);
-        if (wishes.UseUp is { } up && usesUp is null) blocked = $"use up {up}";
+        var blocked = wishes.UseUp is not null && usesUp is null;
         IReadOnlyList<Slot> narrowed = [.. slots.Select(slot =>
         {
             var options = slot.Options.Select(o => o with { Marks = Marks(slot, o, wishes, slot == usesUp) })
-                .Where(o => o.Marks.Count > 0 && wishes.Unwanted(o.Item.Kind) is null && (slot != usesUp || Is(o, wishes.UseUp!))).ToList();
+                .Where(o => o.Marks.Count > 0 && !wishes.RulesOut(o.Item.Kind) && (slot != usesUp || Is(o, wishes.UseUp!))).ToList();
             if (options.Count > 0) return slot.With(options);
-            blocked ??= slot.Options.Select(o => wishes.Unwanted(o.Item.Kind)).FirstOrDefault(w => w is not null) is { } allergen ? $"without {allergen}" : "only marks of my measures";
+            blocked = true;
             return slot;
         })];
         return (narrowed, blocked);
@@ -64,7 +63,7 @@ internal sealed record Aim(Sip Sip, IReadOnlyList<Slot> Slots, Allowed Allowed, 
         var left = option.Item.LeftMl;
         if (usesUp && left <= slot.AskedMl * Reach.Usual.Most * Math.Max(1, option.Ratio) && left >= marks.Min(m => m.Millilitres) && !wishes.KeepLines.Contains(slot.Index))
         {
-            marks = [marks.FirstOrDefault(m => Math.Abs(m.Millilitres - left) <= Fitting.Marks.Near * left) ?? new Mark(left, FormattableString.Invariant($"what is left ({left:0.#} ml)"), true, false)];
+            marks = [marks.FirstOrDefault(m => Math.Abs(m.Millilitres - left) <= Fitting.Marks.Near * left) ?? Fitting.Marks.WhatIsLeft(left)];
         }
 
         return wishes.OnlyMarks ? [.. marks.Where(m => !m.ByEye)] : marks;

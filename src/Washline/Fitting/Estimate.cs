@@ -14,10 +14,7 @@ internal sealed class Estimate(Grid grid, MeltGuess guess, Sip target)
         var (melt, celsius) = guess.For(totals);
         var water = Math.Max(LeastWater * totals.Water, totals.Water + melt);
         var ml = Mixture.MillilitresOf(water, totals.Ethanol, totals.Sugar, totals.Rest[1], totals.Rest[2], new Solids(0, 0, 0, totals.Rest[3]));
-        if (ml <= 0) return default;
-        var perLitre = 1000 / ml;
-        return new Sip(ml, Math.Clamp(totals.Ethanol * (100 / EthanolWater.EthanolDensity) * perLitre, 0, 100),
-            totals.Sugar * perLitre, totals.Sweet * perLitre, totals.Acid * perLitre, celsius);
+        return Drinks.Sip.Of(ml, totals.Ethanol, totals.Sugar, totals.Sweet, totals.Acid, celsius);
     }
 
     /// <summary>D² of those places in the lines; anything above the most that matters where that shows early.</summary>

@@ -17,9 +17,9 @@ public sealed partial record Fit
         static string Bottles(Offer o) => string.Join('\n', o.Lines.Select(l => l.Pour.Name));
         var seen = new HashSet<string> { Bottles(Closest) };
         var found = new List<Offer>();
-        var from = new Queue<Offer>([Closest]);
+        IReadOnlyList<Offer> from = [Closest];
         // First every other bottle beside the closest, then beside what was found so.
-        for (var round = 0; round < 2 && found.Count < MostAlternatives && from.Count > 0; round++)
+        for (var round = 0; round < 2 && found.Count < MostAlternatives; round++)
         {
             var next = new List<Offer>();
             foreach (var offer in from)
@@ -28,14 +28,13 @@ public sealed partial record Fit
                 {
                     if (slots[i].Options.Count < 2) continue;
                     var slot = slots[i].With([.. slots[i].Options.Where(o => o.Item.Name != offer.Lines[i].Pour.Name)]);
-                    var others = (IReadOnlyList<Slot>)[.. slots.Select((s, k) => k == i ? slot : s)];
-                    if (Search(others).Best(Wishes.MostChanges ?? int.MaxValue, Closest.DistanceJnd + StillWorthIt).Choices is { } choices && Offer(choices) is var other && seen.Add(Bottles(other)))
+                    if (Search(With(i, slot)).Best(Wishes.MostChanges ?? int.MaxValue, Closest.DistanceJnd + StillWorthIt).Choices is { } choices && Offer(choices) is var other && seen.Add(Bottles(other)))
                         next.Add(other);
                 }
             }
 
             found.AddRange(next);
-            from = new Queue<Offer>(next.OrderBy(o => o.DistanceJnd).Take(2));
+            from = [.. next.OrderBy(o => o.DistanceJnd).Take(2)];
         }
 
         return [.. found.OrderBy(o => o.DistanceJnd).ThenBy(Bottles, StringComparer.Ordinal).Take(MostAlternatives)];
@@ -54,6 +53,8 @@ public sealed partial record Fit
     /// <summary>Whether the answer stands for the keenest taster too, and at either end of what is not certain. Computed each time it is asked for.</summary>
     public Standing? Standing() => Closest is null || Straight is null ? null : Fitting.Standing.Of(this, Closest, Straight);
 
+    private IReadOnlyList<Slot> With(int line, Slot other) => [.. slots.Select((s, i) => i == line ? other : s)];
+
     private Closing? Bottle(Offer closest)
     {
         var best = (Closing?)null;
@@ -63,7 +64,7 @@ public sealed partial record Fit
             if (option.StandInJnd <= 0 && Math.Abs(option.Ratio - 1) < 0.03) continue;
             var asked = new ShelfItem(slot.Asked.Kind.Name, slot.Asked with { Millilitres = default, Line = null }, double.MaxValue);
             var ideal = slot.With([new Slot.Option(asked, 0, "", 1, 1, Fitting.Marks.For(slot.Line.Amount, slot.AskedMl, measures, double.MaxValue))]);
-            var (choices, d) = Search([.. slots.Select((s, k) => k == i ? ideal : s)]).Best(Wishes.MostChanges ?? int.MaxValue, closest.DistanceJnd - WorthSaying);
+            var (choices, d) = Search(With(i, ideal)).Best(Wishes.MostChanges ?? int.MaxValue, closest.DistanceJnd - WorthSaying);
             if (choices is not null && (best is null || d < best.DistanceJnd)) best = new Closing($"with {Slots.Buy(slot.Line, slot.Asked)}", d, slot.Index);
         }
 

@@ -76,7 +76,7 @@ public sealed partial record Fit
 
     private static Fit Find(Fit fit)
     {
-        if (fit.OutOfReach.Count > 0 || fit.slots.Count == 0 || fit.aim.Blocked is not null) return fit;
+        if (fit.OutOfReach.Count > 0 || fit.slots.Count == 0 || fit.aim.IsBlocked) return fit;
 
         var search = fit.Search();
         var (closest, least) = search.Best(fit.Wishes.MostChanges ?? int.MaxValue);
@@ -159,7 +159,7 @@ public sealed partial record Fit
             var (_, flavour, standIn) = slot.Cost(option, mark.Millilitres, drink.Served.VolumeMl);
             return new FitLine(slot.Line, slot.AskedMl, pours[i], mark, standIn, flavour, Why.Of(slot, option, mark));
         }).ToList();
-        var square = moves.Square + lines.Sum(l => Noticing.FlavourWeight * l.FlavourJnd * l.FlavourJnd + l.StandInJnd * l.StandInJnd);
+        var square = moves.Square + lines.Sum(l => l.Square);
         return new Offer(lines, drink, moves, Math.Sqrt(square));
     }
 }

@@ -12,6 +12,9 @@ namespace Washline.Fitting;
 /// <param name="Why">Why bottle or amount differ, in a bartender's words; empty when nothing does.</param>
 public sealed record FitLine(Line Line, double AskedMl, Pour Pour, Mark Mark, double StandInJnd, double FlavourJnd, string Why)
 {
+    /// <summary>What it adds to D².</summary>
+    internal double Square => Noticing.Square(FlavourJnd, StandInJnd);
+
     /// <summary>Whether the amount is not the maker's.</summary>
     public bool Changed => !Mark.IsMakers;
 }

@@ -9,6 +9,8 @@ public static class Marks
     /// <summary>How near a mark a maker's amount must lie to be poured to that mark: two per cent, far inside what a jigger can do.</summary>
     public const double Near = 0.02;
 
+    private const string Rest = "what is left";
+
     private static readonly Measure ByEye = new("by eye", "ml", 5, 5, 60);
 
     /// <summary>The marks for a line, least first.</summary>
@@ -30,7 +32,7 @@ public static class Marks
             _ => [Makers(amount, askedMl)],
         };
         var within = marks.Where(m => m.Millilitres <= leftMl + 1e-9).OrderBy(m => m.Millilitres).ToList();
-        return within.Count > 0 ? within : [new Mark(leftMl, $"what is left ({Number(leftMl)} ml)", true, false)];
+        return within.Count > 0 ? within : [WhatIsLeft(leftMl)];
     }
 
     /// <summary>The measure that a line would be poured with: one in the unit it is written in, if there is one.</summary>
@@ -50,6 +52,12 @@ public static class Marks
         string[] fractions = ["", "⅛", "¼", "⅜", "½", "⅝", "¾", "⅞"];
         return $"{(whole > 0 || eighths == 0 ? whole.ToString(CultureInfo.InvariantCulture) : "")}{fractions[eighths]} oz";
     }
+
+    /// <summary>All that is left of a bottle, mL: a mark that is no measure.</summary>
+    internal static Mark WhatIsLeft(double ml) => new(ml, $"{Rest} ({Number(ml)} ml)", true, false);
+
+    /// <summary>Whether a mark is what is left of a bottle.</summary>
+    internal static bool IsWhatIsLeft(Mark mark) => mark.Text.StartsWith(Rest, StringComparison.Ordinal);
 
     private static List<Mark> Poured(Amount amount, double askedMl, IReadOnlyList<Measure> measures, double least, double most)
     {

@@ -7,11 +7,10 @@ namespace Washline.Fitting;
 /// <summary>The drink as meant, counted in JND once, for a search that compares with it again and again.</summary>
 internal sealed class Meant(Sip sip)
 {
-    private const double OfVolume = 0.3 / (0.1 * 0.1); // weight of a squared step of volume, by the square of its share
-    private const double DegreesC = 2.5;
+    private const double OfVolume = Moves.VolumeWeight / (Jnd.VolumeShare * Jnd.VolumeShare);
 
     /// <summary>Weight of a squared degree in D².</summary>
-    public const double OfCelsius = 0.5 / (DegreesC * DegreesC);
+    public const double OfCelsius = Moves.TemperatureWeight / (Jnd.Degrees * Jnd.Degrees);
 
     /// <summary>% by volume of a gram of ethanol in a millilitre.</summary>
     public const double PercentPerGram = 100 * 1000 / EthanolWater.EthanolDensity;
@@ -32,7 +31,7 @@ internal sealed class Meant(Sip sip)
     public double Strength { get; } = Jnd.OfStrength(sip.StrengthPercent);
 
     /// <summary>How large a drink may be beside it, as a ratio, before its volume alone makes that D.</summary>
-    public static double Reach(double d) => Math.Exp(d / Math.Sqrt(OfVolume));
+    public static double Reach(double d) => Jnd.VolumeRatio(d / Math.Sqrt(Moves.VolumeWeight));
 
     /// <summary>What the volume of a drink between those volumes, mL, adds to D² at the least.</summary>
     public double LeastOfVolume(double lowMl, double highMl)

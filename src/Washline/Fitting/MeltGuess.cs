@@ -12,10 +12,10 @@ namespace Washline.Fitting;
 internal sealed class MeltGuess
 {
     private const int Features = 5;
+    private const double PerHundredth = 20; // the bend's term for one strength beyond, near in size to the others
+    private const double Clearly = 0.2; // of that term: a hundredth of strength
 
     private readonly Service service;
-    private const double Clearly = 0.2; // a hundredth of strength
-
     private readonly double beyond;
     private readonly bool unbent;
     private readonly double[] centre = new double[Features];
@@ -53,8 +53,8 @@ internal sealed class MeltGuess
         }
 
         // Where no run lies clearly beyond, nothing is known of the bend, and it is left out.
-        if (rows.Max(r => Math.Abs(r[terms - 1])) < Clearly) unbent = true;
-        foreach (var row in rows) row[terms - 1] *= unbent ? 0 : 1;
+        unbent = rows.All(r => Math.Abs(r[^1]) < Clearly);
+        if (unbent) Array.ForEach(rows, r => r[^1] = 0);
         (melt, celsius) = Fit(rows, melts, temperatures);
     }
 
@@ -103,7 +103,7 @@ internal sealed class MeltGuess
             for (var j = 0; j <= i; j++) terms[t++] = z[i] * z[j];
         }
 
-        terms[t] = unbent ? 0 : 20 * (Beyond(totals) - beyond);
+        terms[t] = unbent ? 0 : PerHundredth * (Beyond(totals) - beyond);
     }
 
     private static int MostTerms(int features) => 2 + features * (features + 3) / 2;
@@ -111,12 +111,12 @@ internal sealed class MeltGuess
     // How far the strength of what meets the ice, as a fraction by volume, lies outside the strengths to which rates answer; its volume nearly.
     private static double Beyond(in Totals totals)
     {
-        const double weakest = 0.125, strongest = 0.40, contraction = 0.077, sugarMlPerG = 0.62;
+        const double contraction = 0.077, sugarMlPerG = 0.62;
         var (mass, ethanol, sugar) = (totals.MetMass, totals.Met[1] * (1000 / EthanolWater.EthanolDensity), totals.Met[2] + totals.Met[3]);
         var apart = mass - totals.Met[1] - sugar + ethanol + sugarMlPerG * sugar;
         var fraction = apart <= 0 ? 0 : ethanol / apart;
         fraction /= 1 - contraction * fraction;
-        return fraction > strongest ? fraction - strongest : fraction < weakest ? fraction - weakest : 0;
+        return fraction - Math.Clamp(fraction, IceContact.Weakest, IceContact.Strongest);
     }
 
     // The drink itself, a step up and down each way, and two ways at once.

@@ -10,8 +10,8 @@ public static class Noticing
     /// <summary>Weight of a line's own flavour in D². Ours, by judgement: flavour rides on strength, sugar and acid, which count in full.</summary>
     public const double FlavourWeight = 0.5;
 
-    /// <summary>Level at which a stand-in counts in full: 8 mL of ordinary spirit, or half a millilitre of bitters, in 100 mL of drink. Judgement.</summary>
-    internal const double FullLevel = 8;
+    // Level at which a stand-in counts in full: 8 mL of ordinary spirit, or half a millilitre of bitters, in 100 mL of drink. Judgement.
+    private const double FullLevel = 8;
 
     /// <summary>Level of a flavour in a drink: millilitres in 100 mL, times its potency.</summary>
     public static double Level(double potency, double ml, double carry, double drinkMl) =>
@@ -33,4 +33,7 @@ public static class Noticing
 
     /// <summary>Signed difference between two levels of a flavour in JND.</summary>
     public static double Flavour(double meant, double served) => Jnd.OfFlavour(served) - Jnd.OfFlavour(meant);
+
+    /// <summary>What a line adds to D²: its flavour and its stand-in, both in JND.</summary>
+    public static double Square(double flavour, double standIn) => FlavourWeight * flavour * flavour + standIn * standIn;
 }

@@ -8,8 +8,8 @@ namespace Washline.Fitting;
 /// <param name="Level">Its flavour's level times the volume of the drink, in mL.</param>
 /// <param name="MeantJnd">Flavour in the drink as meant, counted in JND.</param>
 /// <param name="StandInJnd">How far it stands from what was asked for where it makes up a good part of the drink.</param>
-/// <param name="FullMl">In a drink no larger than this, mL, that distance counts in full.</param>
-internal sealed record Pourable(Choice Choice, Totals Totals, double Level, double MeantJnd, double StandInJnd, double FullMl)
+/// <param name="StandInLevel">The stand-in's level times the volume of the drink, in mL.</param>
+internal sealed record Pourable(Choice Choice, Totals Totals, double Level, double MeantJnd, double StandInJnd, double StandInLevel)
 {
     private const double Little = 1e-12;
 
@@ -26,25 +26,26 @@ internal sealed record Pourable(Choice Choice, Totals Totals, double Level, doub
             potency <= 0 ? 0 : Noticing.Level(potency, ml, option.Carry, 1),
             potency <= 0 ? 0 : Jnd.OfFlavour(slot.MeantLevel),
             option.StandInJnd,
-            Noticing.Level(Math.Max(potency, option.Item.Kind.Potency), ml, 1, 1) / Noticing.FullLevel);
+            Noticing.Level(Math.Max(potency, option.Item.Kind.Potency), ml, 1, 1));
     }
 
     /// <summary>What it adds to D² in a drink of that volume, mL, as <see cref="Slot.Cost"/> has it.</summary>
     public double Cost(double drinkMl)
     {
         var flavour = Level > 0 || MeantJnd > 0 ? Jnd.OfFlavour(Level / drinkMl) - MeantJnd : 0;
-        var standIn = StandInJnd <= 0 ? 0 : StandInJnd * Math.Min(1, FullMl / drinkMl);
-        return Noticing.FlavourWeight * flavour * flavour + standIn * standIn;
+        return Noticing.Square(flavour, StandIn(drinkMl));
     }
 
     /// <summary>The least it adds in any drink between those volumes, mL.</summary>
     public double Least(double lowMl, double highMl)
     {
-        var standIn = StandInJnd <= 0 ? 0 : StandInJnd * Math.Min(1, FullMl / highMl);
-        if (Level <= Little && MeantJnd <= Little) return standIn * standIn;
+        var standIn = StandIn(highMl);
+        if (Level <= Little && MeantJnd <= Little) return Noticing.Square(0, standIn);
         // The larger the drink, the thinner the flavour: where it passes what was meant, nothing is noticed.
         var (most, least) = (Jnd.OfFlavour(Level / lowMl) - MeantJnd, Jnd.OfFlavour(Level / highMl) - MeantJnd);
         var flavour = least > 0 ? least : most < 0 ? most : 0;
-        return Noticing.FlavourWeight * flavour * flavour + standIn * standIn;
+        return Noticing.Square(flavour, standIn);
     }
+
+    private double StandIn(double drinkMl) => StandInJnd <= 0 ? 0 : Noticing.StandIn(StandInJnd, StandInLevel / drinkMl);
 }

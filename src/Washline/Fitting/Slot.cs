@@ -42,7 +42,7 @@ internal sealed class Slot
         var flavour = Asked.Kind.Potency <= 0 ? 0 : Noticing.Flavour(MeantLevel, level);
         var standIn = option.StandInJnd <= 0 ? 0
             : Noticing.StandIn(option.StandInJnd, Noticing.Level(Math.Max(Asked.Kind.Potency, option.Item.Kind.Potency), ml, 1, drinkMl));
-        return (Noticing.FlavourWeight * flavour * flavour + standIn * standIn, flavour, standIn);
+        return (Noticing.Square(flavour, standIn), flavour, standIn);
     }
 
     /// <summary>The option's bottle with that amount.</summary>

@@ -51,10 +51,8 @@ public sealed record Standing(double StrictJnd, double StraightStrictJnd, double
             Acid = Off(StrictAcid, aim.AcidGPerL, sip.AcidGPerL),
             Strength = Off(StrictStrength, aim.StrengthPercent, sip.StrengthPercent),
         };
-        return Math.Sqrt(moves.Square + Lines(offer));
+        return Math.Sqrt(moves.Square + offer.Lines.Sum(l => l.Square));
     }
-
-    private static double Lines(Offer offer) => offer.Lines.Sum(l => Noticing.FlavourWeight * l.FlavourJnd * l.FlavourJnd + l.StandInJnd * l.StandInJnd);
 
     // The pour at the ends of what it may hold.
     private static IEnumerable<(string What, Pour Pour)> Ends(Pour pour)
@@ -80,6 +78,6 @@ public sealed record Standing(double StrictJnd, double StraightStrictJnd, double
     {
         IReadOnlyList<Pour> pours = [.. offer.Lines.Select((l, i) => i == line ? changed with { Millilitres = l.Pour.Millilitres, Line = l.Pour.Line, Last = l.Pour.Last } : l.Pour)];
         var serving = ServedDrink.Run(pours, offer.Drink.Service);
-        return Math.Sqrt(fit.Aim.To(serving.Sip).Square + Lines(offer));
+        return Math.Sqrt(fit.Aim.To(serving.Sip).Square + offer.Lines.Sum(l => l.Square));
     }
 }

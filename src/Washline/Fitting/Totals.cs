@@ -1,4 +1,5 @@
 using System.Runtime.Intrinsics;
+using Washline.Drinks;
 using Washline.Mixtures;
 
 namespace Washline.Fitting;
@@ -14,8 +15,6 @@ internal readonly record struct Totals(Vector256<double> Poured, Vector256<doubl
     public const int Count = 16;
 
     private static readonly int[] OfVolume = [0, 1, 2, 5, 6, 7, 8, 9, 10, 11, 12];
-
-    private const double AcidAsMono = 0.9; // by how many molecules a gram has
 
     /// <summary>The lanes on which the volume or the temperature of the drink depends.</summary>
     public static ReadOnlySpan<int> Weighed => OfVolume;
@@ -39,7 +38,7 @@ internal readonly record struct Totals(Vector256<double> Poured, Vector256<doubl
     {
         // Salt takes up a little less room the thinner its brine: as in a litre of water here, for a pinch of it the same.
         var solids = m.Solids.Millilitres(1000);
-        var met = Vector256.Create(m.Mass, m.Ethanol, m.Sugars.Disaccharides, m.Sugars.Glucose + m.Sugars.Fructose + AcidAsMono * m.Acid);
+        var met = Vector256.Create(m.Mass, m.Ethanol, m.Sugars.Disaccharides, Response.Small(m));
         return new Totals(
             Vector256.Create(m.Water, m.Ethanol, m.Sugars.Total, m.Sugars.AsSucrose),
             Vector256.Create(m.Acid, m.Acids.Grams, m.Acids.Millilitres, solids),

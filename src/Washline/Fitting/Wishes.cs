@@ -62,6 +62,6 @@ public sealed record Wishes
     /// <summary>The wishes in one sentence; empty for none.</summary>
     public string Words => string.Join(", ", Each.Select(w => w.Words));
 
-    /// <summary>Whether that kind brings an allergen that is not wanted, and which.</summary>
-    internal string? Unwanted(Kind kind) => Without.FirstOrDefault(w => kind.Allergens.Any(a => a.Contains(w, StringComparison.OrdinalIgnoreCase)));
+    /// <summary>Whether that kind brings an allergen that is not wanted.</summary>
+    internal bool RulesOut(Kind kind) => Without.Any(w => kind.Allergens.Any(a => a.Contains(w, StringComparison.OrdinalIgnoreCase)));
 }

@@ -12,7 +12,13 @@ public static class Jnd
     private const double SugarK = 0.15, SugarFloor = 0.50;
     private const double AcidK = 0.18, AcidFloor = 0.03;
     private const double StrengthK = 0.09, StrengthFloor = 0.9;
-    private const double VolumeShare = 0.10, LeastMl = 1e-3;
+    private const double LeastMl = 1e-3;
+
+    /// <summary>A step of volume, as a logarithm.</summary>
+    internal const double VolumeShare = 0.10;
+
+    /// <summary>A step of temperature, °C.</summary>
+    internal const double Degrees = 2.5;
 
     /// <summary>Sweetness, g/L as sucrose.</summary>
     internal static JndScale Sugar { get; } = new(SugarK, 10 * SugarFloor);
@@ -30,16 +36,16 @@ public static class Jnd
     internal static double VolumeRatio(double jnd) => Math.Exp(VolumeShare * jnd);
 
     /// <summary>Steps of sweetness up to that much sugar, g/L as sucrose (k 0.15, floor 5 g/L).</summary>
-    public static double OfSugar(double gPerL) => Count(gPerL / 10, SugarK, SugarFloor);
+    public static double OfSugar(double gPerL) => Sugar.Count(gPerL);
 
     /// <summary>Steps of sourness up to that much acid, g/L as citric (k 0.18, floor 0.3 g/L).</summary>
-    public static double OfAcid(double gPerL) => Count(gPerL / 10, AcidK, AcidFloor);
+    public static double OfAcid(double gPerL) => Acid.Count(gPerL);
 
     /// <summary>Steps of strength up to that many % by volume (k 0.09, floor 0.9 %).</summary>
-    public static double OfStrength(double percent) => Count(percent, StrengthK, StrengthFloor);
+    public static double OfStrength(double percent) => Strength.Count(percent);
 
     /// <summary>Steps of temperature from 0 °C: 2.5 °C each.</summary>
-    public static double OfTemperature(double celsius) => celsius / 2.5;
+    public static double OfTemperature(double celsius) => celsius / Degrees;
 
     /// <summary>Steps of volume from 1 mL: a tenth more each.</summary>
     public static double OfVolume(double ml) => Math.Log(Math.Max(LeastMl, ml)) / VolumeShare;
@@ -64,5 +70,5 @@ public static class Jnd
     }
 
     /// <summary>n(C) = asinh(kC/J₀)/k.</summary>
-    public static double Count(double level, double k, double floor) => Math.Asinh(k * level / floor) / k;
+    public static double Count(double level, double k, double floor) => new JndScale(k, floor).Count(level);
 }

@@ -10,7 +10,7 @@ public readonly record struct JndScale(double K, double Floor)
     {
         var z = K * level / Floor;
         // The logarithm of x + √(x² + 1), which is asinh x; near nought the difference does not count.
-        return z < 0 ? -new JndScale(K, Floor).Count(-level) : Math.Log(z + Math.Sqrt(z * z + 1)) / K;
+        return z < 0 ? -Count(-level) : Math.Log(z + Math.Sqrt(z * z + 1)) / K;
     }
 
     /// <summary>Steps per unit at that level.</summary>

@@ -10,6 +10,9 @@ namespace Washline.Mixtures;
 public readonly record struct IceContact(
     double RateWPerK, double VesselJPerK, double VesselC, double VesselSeconds, double LeakWPerK, double RoomC)
 {
+    /// <summary>The strengths by volume between which the rates of shake and stir answer to strength; they were set on drinks of these.</summary>
+    internal const double Weakest = 0.125, Strongest = 0.40;
+
     /// <summary>The contact for a technique, with the rates calibrated on published dilution (docs/physics.md).</summary>
     /// <param name="technique">Shake, stir, build or swizzle.</param>
     /// <param name="mixture">The drink before ice.</param>
@@ -18,7 +21,7 @@ public readonly record struct IceContact(
     /// <exception cref="ArgumentOutOfRangeException">A technique that has no rate: no ice, or the blender, which runs to balance.</exception>
     public static IceContact Of(Technique technique, Mixture mixture, double startC, Ice ice)
     {
-        var a = Math.Clamp(mixture.Strength.Fraction, 0.125, 0.40);
+        var a = Math.Clamp(mixture.Strength.Fraction, Weakest, Strongest);
         return technique switch
         {
             Technique.Shake => new IceContact(ShakeRate(mixture, startC, ice, ShakeSeconds(a)), 80, 20, 2, 0, 21),

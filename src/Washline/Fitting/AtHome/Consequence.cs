@@ -49,7 +49,7 @@ public sealed record Consequence(ServedDrink Meant, ServedDrink AtHome)
     }
 
     /// <summary>Whether a drinker would notice, and how far: <c>same drink, 0.2 JND</c>.</summary>
-    public string Verdict => $"{(Fitting.Verdict.Of(DistanceJnd) is var word && word == "clear" ? "clearly different" : word)}, {Told.Size(DistanceJnd, "0.0")} JND";
+    public string Verdict => $"{Fitting.Verdict.Alone(Fitting.Verdict.Of(DistanceJnd))}, {Told.Size(DistanceJnd, "0.0")} JND";
 
     private static string Where(string at, double meant, double home, string unit) => $"{at} {Told.Number(home, "0.0")}{unit} where {Told.Number(meant, "0.0")} was meant";
 }

@@ -6,7 +6,6 @@ namespace Washline.Fitting.AtHome;
 internal static class HomeMeasures
 {
     private const double ByJigger = 0.10; // how near a mark must lie to do for a spoon: spoons differ by far more
-    private const string Left = "what is left"; // a mark that is no measure
     private const double TeaspoonMl = 4.93, TeaspoonsInTablespoon = 3;
 
     /// <summary>How the lines of a spec are measured here, where that is not the maker's way. A home that lists no tools has every spoon and atomiser; one that lists nothing has a jigger.</summary>
@@ -35,14 +34,14 @@ internal static class HomeMeasures
 
     /// <summary>The marks of a line as they can be measured here.</summary>
     public static IReadOnlyList<Mark> Marks(Line line, IReadOnlyList<Mark> marks, Bar bar) => For(line, bar) is not { } swap ? marks
-        : [.. marks.Select(m => swap.Text(m.Millilitres) is { } text && !m.Text.StartsWith(Left, StringComparison.Ordinal) ? swap.Mark(m, text) : m)];
+        : [.. marks.Select(m => swap.Text(m.Millilitres) is { } text && !Fitting.Marks.IsWhatIsLeft(m) ? swap.Mark(m, text) : m)];
 
     /// <summary>The words of a mark that takes the place of the maker's measure; empty where it is the maker's own.</summary>
     public static string Why(Line line, Mark mark) => line.Amount.Unit.Name switch
     {
         "spritz" when Is(mark, Units.Dash) => "a dash for each spritz",
         "dash" when Is(mark, Units.Spritz) => "a spritz for each dash",
-        "barspoon" when !Is(mark, Units.Barspoon) && !mark.Text.StartsWith(Left, StringComparison.Ordinal) => "a teaspoon’s worth for each barspoon",
+        "barspoon" when !Is(mark, Units.Barspoon) && !Fitting.Marks.IsWhatIsLeft(mark) => "a teaspoon’s worth for each barspoon",
         _ => "",
     };
 
