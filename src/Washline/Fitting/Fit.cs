@@ -44,6 +44,9 @@ public sealed partial record Fit
     /// <summary>Why there is no answer to what was wished; nothing when there is one.</summary>
     public Refused? Refused { get; private init; }
 
+    /// <summary>Whether it is certain that nothing on the grid is nearer than the closest; only where very many lines are much alike the search stops before.</summary>
+    public bool IsProven { get; private init; } = true;
+
     /// <summary>How many candidates were on the grid.</summary>
     public long Candidates { get; private init; }
 
@@ -98,6 +101,7 @@ public sealed partial record Fit
             Closest = fit.Offer(closest),
             Simplest = fit.Offer(simplest),
             Candidates = search.Grid.Size,
+            IsProven = search.IsProven,
         };
     }
 

@@ -5,6 +5,11 @@ namespace Washline.Fitting;
 /// <summary>The bottles and amounts that a search may pour, line by line, each with what it adds up to and what it costs in noticing.</summary>
 internal sealed class Grid
 {
+    // Nobody balances a drink on more; of a longer list the smaller amounts are poured as the maker says.
+    private const int MostVaried = 12;
+
+    private const double Little = 1e-6; // mL
+
     private readonly IReadOnlyList<Slot> slots;
     private readonly HashSet<string> shared;
     private readonly Totals[][] adds;
@@ -12,7 +17,9 @@ internal sealed class Grid
     public Grid(IReadOnlyList<Slot> slots, bool inGlass)
     {
         this.slots = slots;
-        Lines = [.. slots.Select(s => Line(s, inGlass))];
+        var least = slots.Count <= MostVaried ? 0 : slots.Select(s => s.AskedMl).OrderDescending().ElementAt(MostVaried - 1);
+        var varied = 0;
+        Lines = [.. slots.Select(s => s.AskedMl >= least && varied++ < MostVaried ? Line(s, inGlass) : [Pourable.Of(s, new Choice(s.Options[0], s.Options[0].Makers), inGlass)])];
         adds = [.. Lines.Select(l => l.Select(p => p.Totals).ToArray())];
         // A bottle that several lines may take is only poured as long as there is some left.
         shared = [.. slots.SelectMany(s => s.Options.Select(o => o.Item.Name).Distinct()).GroupBy(n => n).Where(g => g.Count() > 1).Select(g => g.Key)];
@@ -65,15 +72,18 @@ internal sealed class Grid
         if (!shared.Contains(item.Name)) return true;
         var sum = 0.0;
         for (var i = 0; i < count; i++) sum += choices[i].Option.Item.Name == item.Name ? choices[i].Mark.Millilitres : 0;
-        return sum <= item.LeftMl + 1e-6;
+        return sum <= item.LeftMl + Little;
     }
 
     /// <summary>Whether all of them go round.</summary>
     public bool AllFit(IReadOnlyList<Choice> choices)
     {
-        for (var n = 1; Shares && n <= choices.Count; n++)
+        var poured = new Dictionary<string, double>();
+        foreach (var (option, mark) in choices)
         {
-            if (!Fits(choices, n)) return false;
+            if (!shared.Contains(option.Item.Name)) continue;
+            var sum = poured[option.Item.Name] = poured.GetValueOrDefault(option.Item.Name) + mark.Millilitres;
+            if (sum > option.Item.LeftMl + Little) return false;
         }
 
         return true;

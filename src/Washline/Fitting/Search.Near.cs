@@ -41,8 +41,11 @@ internal sealed partial class Search
     {
         var changes = 0;
         for (var i = 0; i < at.Length; i++) changes += Grid.Lines[i][at[i]].Choice.Mark.IsMakers ? 0 : 1;
-        return changes <= mostChanges && (!Grid.Shares || Grid.AllFit(Grid.Choices(at)));
+        return changes <= mostChanges && Fits(at);
     }
+
+    // Whether what is left goes round, and the full model has not found it beyond a limit.
+    private bool Fits(int[] at) => (!Grid.Shares || Grid.AllFit(Grid.Choices(at))) && (refused.Count == 0 || !refused.Contains(Key(at)));
 
     private double Off(int[] at) => Math.Abs(Distance(Grid.Choices(at)) - Guess(at));
 

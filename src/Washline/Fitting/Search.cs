@@ -12,7 +12,8 @@ internal sealed partial class Search
     private const double LeastApart = 0.002; // JND that guess and full model are taken to be apart at the least
     private const double ShareApart = 0.007; // of D², likewise
     private const double Recentre = 0.004; // JND: where the guess is farther off at the best candidate, it is made anew there
-    private const int MostRounds = 8; // each trusts the guess less than the one before
+    private const long MostWork = 40_000_000; // lines of candidates looked at: some seconds, and nobody waits longer for a last hundredth of a JND
+    private const int Bounding = 100; // candidates that one could look at while a stretch is bounded
     private const double FewEnough = 2500; // candidates that are looked at without parting the stretch
 
     private const double Farthest = 12; // JND: nobody asks how another drink is best made
@@ -27,6 +28,7 @@ internal sealed partial class Search
     private readonly bool free;
     private readonly int[] makers;
     private Estimate estimate;
+    private readonly HashSet<string> refused = [];
     private double apart = LeastApart;
 
     public Search(IReadOnlyList<Slot> slots, Service service, Sip target, Allowed? allowed = null)
@@ -47,15 +49,15 @@ internal sealed partial class Search
     /// <summary>What may be poured.</summary>
     public Grid Grid { get; }
 
-    /// <summary>How many candidates were looked at one by one, how many of them in full, and how many stretches, so far.</summary>
-    public (long Seen, int Full, int Slabs) Work { get; private set; }
+    /// <summary>Whether every search so far went on until nothing that was left could win; where so much is alike that it would take too long, it stops before.</summary>
+    public bool IsProven { get; private set; } = true;
 
     /// <summary>The candidate with the least D among those that change at most so many amounts; nothing when there is none, or none nearer than the limit.</summary>
     /// <param name="mostChanges">How many amounts may differ from the maker's.</param>
     /// <param name="nearer">D that must not be passed.</param>
     public (Choice[]? Choices, double Distance) Best(int mostChanges, double nearer = double.PositiveInfinity)
     {
-        for (var round = 1; ; round++)
+        while (true)
         {
             var found = Found(mostChanges, nearer, out var passedOver);
             (Choice[]? best, var least) = (null, double.MaxValue);
@@ -65,13 +67,19 @@ internal sealed partial class Search
                 var choices = Grid.Choices(at);
                 var exact = Distance(choices, out var serving);
                 apart = Math.Max(apart, Caution * Math.Abs(exact - d));
-                if (allowed.Over(serving.Sip, serving.Served.Ethanol, Grid.Sum(at).Price) > 0) continue;
+                if (allowed.Over(serving.Sip, serving.Served.Ethanol, Grid.Sum(at).Price) > 0)
+                {
+                    // It looked as if it kept the limits: it is not to stand in the way of others when they are looked at again.
+                    refused.Add(Key(at));
+                    continue;
+                }
+
                 if (exact < least - 1e-12 || (exact < least + 1e-9 && best is not null && Easier(choices, best))) (best, least) = (choices, exact);
             }
 
-            if (best is null && passedOver >= Math.Min(Farthest, nearer)) return (null, double.MaxValue);
+            if (best is null && (!IsProven || passedOver >= Math.Min(Farthest, nearer))) return (null, double.MaxValue);
             // Where the guess was found farther off than was allowed for, what was passed over is looked at again.
-            if (Math.Min(least, nearer) + Apart(Math.Min(least, nearer)) <= passedOver || double.IsPositiveInfinity(passedOver) || round == MostRounds) return least <= nearer ? (best, least) : (null, least);
+            if (Math.Min(least, nearer) + Apart(Math.Min(least, nearer)) <= passedOver || double.IsPositiveInfinity(passedOver) || !IsProven) return least <= nearer ? (best, least) : (null, least);
         }
     }
 
@@ -114,7 +122,6 @@ internal sealed partial class Search
         var sip = serving.Sip;
         var square = target.To(sip).Square;
         for (var i = 0; i < choices.Length; i++) square += Slots[i].Cost(choices[i].Option, choices[i].Mark.Millilitres, sip.VolumeMl).Square;
-        Work = Work with { Full = Work.Full + 1 };
         return Math.Sqrt(square);
     }
 
@@ -137,12 +144,14 @@ internal sealed partial class Search
         var limit = Math.Min(nearer, near?.Distance ?? double.PositiveInfinity);
         limit += 2 * Apart(limit);
         var found = new List<(double Guess, int[] At)>();
-        var seen = 0L;
+        if (near is { } first) found.Add((first.Distance, first.At));
+        var work = 0L;
         double See(Totals totals, int[] at)
         {
-            seen++;
+            // Stopped: no candidate matters any more.
+            if ((work += at.Length) > MostWork) return double.NegativeInfinity;
             var square = estimate.Square(totals, at, limit * limit);
-            if (square <= limit * limit && (!Grid.Shares || Grid.AllFit(Grid.Choices(at))) && Over(allowed, totals) <= 2 * Leeway)
+            if (square <= limit * limit && Fits(at) && Over(allowed, totals) <= 2 * Leeway)
             {
                 var d = Math.Sqrt(square);
                 // What stands on the edge of a limit may turn out to be beyond it.
@@ -160,10 +169,10 @@ internal sealed partial class Search
         var open = new Stack<Stretch>();
         open.Push(Stretch.Whole(Grid, low, high, near?.At ?? makers, mostChanges == 0));
         if (open.Peek().Kept.Any(k => k.Length == 0)) return [];
-        while (open.TryPop(out var stretch))
+        while (work <= MostWork && open.TryPop(out var stretch))
         {
+            work += Bounding * stretch.Kept.Length;
             var slab = new Slab(Grid, estimate, meant, stretch, limit);
-            Work = Work with { Slabs = Work.Slabs + 1 };
             if (slab.Bound > limit * limit) continue;
             var best = slab.Best();
             if (Possible(best, mostChanges)) See(Grid.Sum(best), best);
@@ -180,10 +189,12 @@ internal sealed partial class Search
             }
         }
 
+        IsProven &= work <= MostWork;
         passedOver = limit;
-        Work = Work with { Seen = Work.Seen + seen };
-        return [.. found.Where(f => f.Guess <= limit).DistinctBy(f => string.Join(',', f.At)).OrderBy(f => f.Guess)];
+        return [.. found.Where(f => f.Guess <= limit).DistinctBy(f => Key(f.At)).OrderBy(f => f.Guess)];
     }
+
+    private static string Key(int[] at) => string.Join(',', at);
 
     // Ties: fewer changes, then fewer amounts by eye.
     private static bool Easier(Choice[] a, Choice[] b)

@@ -1,5 +1,6 @@
 using Washline.Drinks;
 using Washline.Fitting;
+using Washline.Measures;
 
 namespace Washline.Tests.Fitting;
 
@@ -46,5 +47,18 @@ public class LargeFits
         }
 
         Assert.True(compared >= 8 && largest > 1_000_000, $"{compared} compared, the largest of {largest} candidates.");
+    }
+
+    [Fact]
+    public void Of_a_long_list_the_twelve_largest_are_varied_and_lines_that_are_all_alike_end_too()
+    {
+        var spec = DemoHome.Read("Long List\n\n60 ml simple syrup (1:1)\n" + string.Concat(Enumerable.Range(0, 13).Select(i => $"{(i < 11 ? 20 : 10)} ml gin (47 %)\n")) + "\nstir 20 s\n");
+        var gin = new Bottle { Name = "the gin", Kind = Kinds.Catalogue["gin"], Strength = Strength.FromPercent(40), Left = Volume.FromMillilitres(5000) };
+        var syrup = new Bottle { Name = "the syrup", Kind = Kinds.Catalogue["rich-syrup"] };
+        var fit = Fit.Find(spec, Bar.Empty with { Bottles = [gin, syrup], Measures = [new Measure("marks", "ml", 5, 2.5, 60)] }, Kinds.Catalogue);
+        Assert.True(fit.Closest!.DistanceJnd <= fit.Straight!.DistanceJnd + 1e-12);
+        Assert.True(fit.Candidates > 1_000_000);
+        Assert.All(fit.Closest.Lines.Where(l => l.AskedMl < 15), l => Assert.False(l.Changed));
+        Assert.Contains(fit.Closest.Lines, l => l.Changed);
     }
 }
