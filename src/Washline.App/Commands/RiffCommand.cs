@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Globalization;
 using Washline.App.Sheets;
 using Washline.Drinks;
 using Washline.Fitting;
@@ -60,9 +59,7 @@ public static class RiffCommand
         var at = told.IndexOf('=', StringComparison.Ordinal);
         if (at <= 0) throw new Refusal($"'{told}' does not say what for what.", "Write the line, an equals sign and the kind: --swap \"light rum=mezcal\".");
         var (words, kind) = (told[..at].Trim(), told[(at + 1)..].Trim());
-        var line = int.TryParse(words, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number - 1
-            : spec.Lines.ToList().FindIndex(l => l.Ingredient.Contains(words, StringComparison.OrdinalIgnoreCase));
-        if (line < 0 || line >= spec.Lines.Count) throw new Refusal($"{spec.Title} has no line '{words}'.", $"Its lines are {string.Join(", ", spec.Lines.Select((l, i) => $"{i + 1} {l.Ingredient}"))}.");
+        var line = LineOf.Told(spec, words);
         var match = kinds.Find(kind);
         return match.Kind is { } found ? (line, found)
             : throw new Refusal($"'{kind}' is not in the catalogue.", match.DidYouMean.Count > 0 ? $"Did you mean {string.Join(" or ", match.DidYouMean)}?" : "Name a kind of ingredient, such as mezcal.");

@@ -1,3 +1,4 @@
+using Washline.App.Sheets;
 using Washline.Drinks;
 using Washline.Fitting;
 
@@ -21,6 +22,18 @@ public sealed record Bench
     /// <summary>Every line of the spec with what is poured for it.</summary>
     public required IReadOnlyList<BenchLine> Lines { get; init; }
 
+    /// <summary>What is asked.</summary>
+    public required Asked Asked { get; init; }
+
+    /// <summary>Why what is wished cannot be; empty where it can. Then the bench shows what is nearest.</summary>
+    public required string Refused { get; init; }
+
+    /// <summary>Other bottles, what would bring the drink nearer, and whether the answer stands.</summary>
+    public required Ways? Ways { get; init; }
+
+    /// <summary>What may be wished for this spec.</summary>
+    public required Wishable Wishable { get; init; }
+
     /// <summary>The country whose standard drinks are counted.</summary>
     public required string Country { get; init; }
 
@@ -34,30 +47,42 @@ public sealed record Bench
     public HousePour? Kept => Now is null ? null : new(Spec.Title, [.. Lines.Select(l => new HousePourLine(l.Home?.Pour.Name ?? "", l.Home?.Mark.Millilitres ?? 0))], "");
 
     /// <summary>The bench of a spec; nothing when no such spec is kept.</summary>
-    /// <param name="title">The spec.</param>
-    /// <param name="named">One of the named pours, or empty.</param>
-    /// <param name="poured">Pours as <see cref="BenchAddress.Pour"/> writes them; they go before a named one.</param>
+    /// <param name="asked">What is asked.</param>
     /// <param name="shelf">The bar.</param>
-    internal static Bench? Of(string title, string named, IReadOnlyList<string?> poured, Shelf shelf)
+    internal static Bench? Of(Asked asked, Shelf shelf)
     {
         var bar = shelf.Load();
-        if (bar.Spec(title) is not { } spec) return null;
-        var fit = shelf.Fit(spec, bar);
+        if (bar.Spec(asked.Title) is not { } spec) return null;
+        asked = asked with { Title = spec.Title };
+        var wished = shelf.Fit(spec, bar, asked.Wishes);
+        var fit = wished.Refused is null ? wished : wished.Refused.Nearest ?? shelf.Fit(spec, bar);
         var others = Known(fit, bar.HousePours.FirstOrDefault(p => Same(p.Spec, spec.Title)));
-        var asked = poured.Count > 0 ? fit.Pour([.. poured.Select(p => BenchAddress.Read(p ?? "") ?? ("", 0))]) : null;
-        var now = asked ?? others.Where(o => Same(o.Name, named)).Select(o => o.Offer).FirstOrDefault() ?? fit.Closest;
+        var own = Own(fit, asked);
+        var named = asked.Named;
+        var now = own ?? others.Where(o => Same(o.Name, named)).Select(o => o.Offer).FirstOrDefault() ?? fit.Closest;
         return new Bench
         {
+            Asked = asked,
+            Refused = wished.Refused is { } refused ? Say.Refused(wished, refused) : "",
+            Ways = fit.Closest is null ? null : shelf.Ways(fit),
+            Wishable = Wishable.Of(fit, bar),
             Fit = fit,
             Now = now,
             Others = others,
-            Named = others.Where(o => now is not null && (asked is not null || named.Length == 0 || Same(o.Name, named)) && SamePour(o.Offer, now))
-                .Select(o => o.Name).OrderBy(n => asked is null && named.Length == 0 && n == "closest" ? 0 : 1).FirstOrDefault() ?? "",
-            Lines = BenchLine.Of(fit, now),
+            Named = others.Where(o => now is not null && (own is not null || named.Length == 0 || Same(o.Name, named)) && SamePour(o.Offer, now))
+                .Select(o => o.Name).OrderBy(n => own is null && named.Length == 0 && n == "closest" ? 0 : 1).FirstOrDefault() ?? "",
+            Lines = BenchLine.Of(fit, now, asked),
             Country = bar.Settings.Country,
             Glasses = bar.Glasses,
         };
     }
+
+    // What is asked for line by line; with the balance held, only the held lines stay as they are.
+    private static Offer? Own(Fit fit, Asked asked) =>
+        asked.Pours.Count == 0 ? null
+        : asked.HoldsBalance && asked.Held.Count == 0 ? fit.Closest
+        : asked.HoldsBalance && fit.Hold(asked.Pours, [.. asked.Held]) is { } held ? held
+        : fit.Pour(asked.Pours);
 
     /// <summary>Whether two names are the same but for capitals.</summary>
     public static bool Same(string a, string b) => string.Equals(a, b, StringComparison.OrdinalIgnoreCase);

@@ -14,7 +14,7 @@ namespace Washline.App.Pages;
 public sealed record BenchLine(Line Line, FitLine? Home, OutOfReach? Missing, Nudged? Less, Nudged? More, IReadOnlyList<string> Choices, int At)
 {
     /// <summary>Every line of the spec, in order.</summary>
-    public static IReadOnlyList<BenchLine> Of(Fit fit, Offer? now)
+    public static IReadOnlyList<BenchLine> Of(Fit fit, Offer? now, Asked asked)
     {
         var lines = new List<BenchLine>();
         var at = 0;
@@ -28,7 +28,7 @@ public sealed record BenchLine(Line Line, FitLine? Home, OutOfReach? Missing, Nu
             }
 
             var home = now.Lines[at];
-            lines.Add(new BenchLine(line, home, null, Nudged.Of(fit, now, at, up: false), Nudged.Of(fit, now, at, up: true), fit.Bottles(at), at));
+            lines.Add(new BenchLine(line, home, null, Nudged.Of(fit, now, asked, at, up: false), Nudged.Of(fit, now, asked, at, up: true), fit.Bottles(at), at));
             at++;
         }
 

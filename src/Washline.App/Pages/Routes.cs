@@ -27,10 +27,10 @@ internal static class Routes
             return To("/");
         });
         site.MapGet("/spec/{title}", IResult (string title, HttpRequest asked) =>
-            Bench.Of(BenchAddress.Title(title), asked.Query["as"].ToString(), asked.Query["pour"], shelf) is { } bench ? Show<BenchPage>(new() { ["Bench"] = bench }) : Nowhere(BenchAddress.Title(title)));
+            Bench.Of(Asked.Of(BenchAddress.Title(title), asked.Query), shelf) is { } bench ? Show<BenchPage>(new() { ["Bench"] = bench }) : Nowhere(BenchAddress.Title(title)));
         site.MapPost("/spec/{title}/keep", IResult (string title, IFormCollection form) =>
         {
-            if (Bench.Of(BenchAddress.Title(title), "", form["pour"], shelf)?.Kept is not { } kept) return Nowhere(BenchAddress.Title(title));
+            if (Bench.Of(Asked.Of(BenchAddress.Title(title), form.Where(f => f.Key == "pour")), shelf)?.Kept is not { } kept) return Nowhere(BenchAddress.Title(title));
             shelf.File.Change(bar => bar with { HousePours = [.. bar.HousePours.Where(p => !Bench.Same(p.Spec, kept.Spec)), kept] });
             return To(BenchAddress.Of(kept.Spec, "kept"));
         });
@@ -38,8 +38,7 @@ internal static class Routes
         {
             if (shelf.Load().Spec(BenchAddress.Title(title)) is not { } spec || form["ice"].ToString() is not ("wet" or "freezer")) return Nowhere(BenchAddress.Title(title));
             shelf.File.Change(bar => bar with { Settings = bar.Settings with { IceWet = form["ice"] == "wet" } });
-            var pours = form["pour"].Select(p => BenchAddress.Read(p ?? "")).OfType<(string, double)>().ToList();
-            return To(pours.Count > 0 ? BenchAddress.Of(spec.Title, pours) : BenchAddress.Of(spec.Title));
+            return To(Asked.Of(spec.Title, form).Address);
         });
         site.MapGet("/tonight", () => Show<TonightPage>(new() { ["Tonight"] = shelf.Tonight(shelf.Load()) }));
         site.MapGet("/bar", () => Show<BarPage>(new() { ["Bar"] = shelf.Load() }));

@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using System.Runtime.CompilerServices;
+using Washline.App.Sheets;
 using Washline.App.Storage;
 using Washline.Drinks;
 using Washline.Fitting;
@@ -12,6 +13,7 @@ namespace Washline.App.Pages;
 internal sealed class Shelf(BarFile file)
 {
     private readonly ConditionalWeakTable<Bar, Known> homes = [];
+    private readonly ConditionalWeakTable<Fit, Ways> said = [];
     private volatile Known latest = new("");
 
     public BarFile File => file;
@@ -29,6 +31,17 @@ internal sealed class Shelf(BarFile file)
 
     /// <summary>The fit of a spec to a bar that was loaded here.</summary>
     public Fit Fit(Spec spec, Bar bar) => Looked(spec, bar).Value;
+
+    /// <summary>The fit of a spec to a bar that was loaded here, and to what is wished.</summary>
+    public Fit Fit(Spec spec, Bar bar, Wishes wishes)
+    {
+        if (wishes.IsNone) return Fit(spec, bar);
+        Fit Find() => Fitting.Fit.Find(spec, bar, Kinds.Catalogue, wishes);
+        return homes.TryGetValue(bar, out var known) ? known.Wished.GetOrAdd($"{SpecText.Write(spec)}\f{wishes.Words}", _ => Find()) : Find();
+    }
+
+    /// <summary>What a fit says beside its three pours.</summary>
+    public Ways Ways(Fit fit) => said.GetValue(fit, Sheets.Ways.Of);
 
     /// <summary>The fits of every spec of a bar that was loaded here, in its order.</summary>
     public IReadOnlyList<Fit> Fits(Bar bar) => [.. bar.Specs.AsParallel().AsOrdered().Select(s => Fit(s, bar))];
@@ -57,6 +70,8 @@ internal sealed class Shelf(BarFile file)
     private sealed record Known(string Home)
     {
         public ConcurrentDictionary<string, Tonight> Evenings { get; } = new(StringComparer.Ordinal);
+
+        public ConcurrentDictionary<string, Fit> Wished { get; } = new(StringComparer.Ordinal);
 
         public ConcurrentDictionary<string, Lazy<Fit>> Fits { get; } = new(StringComparer.Ordinal);
     }

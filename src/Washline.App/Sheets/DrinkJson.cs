@@ -58,6 +58,8 @@ public static class DrinkJson
         var json = new JsonObject
         {
             ["spec"] = fit.Spec.Title,
+            ["wishes"] = Array(fit.Wishes.In(fit.Spec).Select(w => JsonValue.Create(w.Words))),
+            ["refused"] = fit.Refused is { } refused ? new JsonObject { ["binds"] = refused.Binds, ["nearest"] = refused.Nearest is { } nearest ? Node(nearest, country) : null } : null,
             ["target"] = Served(fit.Target),
             ["outOfReach"] = Array(fit.OutOfReach.Select(o => new JsonObject
             {
@@ -73,6 +75,13 @@ public static class DrinkJson
         };
         foreach (var (name, offer) in new[] { ("straight", fit.Straight), ("closest", fit.Closest), ("simplest", fit.Simplest) })
             if (offer is not null) json[name] = Of(offer, country);
+        if (fit.Closest is null) return json;
+        var ways = Ways.Of(fit);
+        json["alternatives"] = Array(ways.Alternatives.Select(o => Of(o, country)));
+        json["closings"] = Array(ways.Closings.Select(c => new JsonObject { ["what"] = c.Words, ["line"] = c.Line, ["distanceJnd"] = Round(c.DistanceJnd), ["verdict"] = Verdict.Of(c.DistanceJnd) }));
+        json["standing"] = ways.Standing is { } standing ? Stands(standing) : null;
+        json["candidates"] = fit.Candidates;
+        json["proven"] = fit.IsProven;
         return json;
     }
 
@@ -178,6 +187,17 @@ public static class DrinkJson
         ["sugarGPerL"] = Round(sip.SugarGPerL),
         ["acidGPerL"] = Round(sip.AcidGPerL),
         ["temperatureC"] = Round(sip.TemperatureC),
+    };
+
+    private static JsonObject Stands(Standing standing) => new()
+    {
+        ["holds"] = standing.Holds,
+        ["hangsOn"] = standing.Holds ? null : standing.HangsOn,
+        ["strictJnd"] = Round(standing.StrictJnd),
+        ["strictVerdict"] = standing.StrictVerdict,
+        ["straightStrictJnd"] = Round(standing.StraightStrictJnd),
+        ["lowJnd"] = Round(standing.LowJnd),
+        ["highJnd"] = Round(standing.HighJnd),
     };
 
     private static JsonObject WashLine(WashLine line) => new()

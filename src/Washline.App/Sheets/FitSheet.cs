@@ -12,8 +12,15 @@ public static class FitSheet
     {
         var text = new StringBuilder();
         text.AppendLine(fit.Spec.Title).AppendLine(Say.Credit(fit.Spec.Credit)).AppendLine();
-        if (fit.OutOfReach.Count > 0) return OutOfReach(text, fit).ToString();
-        if (fit.Closest is not { } closest) return text.AppendLine("  Nothing in this spec can be computed.").ToString();
+        return Body(text, fit, country).ToString();
+    }
+
+    private static StringBuilder Body(StringBuilder text, Fit fit, string country)
+    {
+        if (fit.Refused is { } refused) return Refused(text, fit, refused, country);
+        if (!fit.Wishes.IsNone) text.Append("  wished: ").AppendLine(Say.Wishes(fit)).AppendLine();
+        if (fit.OutOfReach.Count > 0) return OutOfReach(text, fit);
+        if (fit.Closest is not { } closest) return text.AppendLine("  Nothing in this spec can be computed.");
 
         var (straight, simplest) = (fit.Straight!, fit.Simplest!);
         Offer[] offers = [straight, closest, simplest];
@@ -59,8 +66,9 @@ public static class FitSheet
         text.Append(numbers.Text()).AppendLine();
 
         foreach (var (name, offer) in new[] { ("straight", straight), ("closest", closest), ("simplest", simplest) })
-            text.Append("  ").AppendLine($"{name}: {Sentence(offer)}");
+            text.Append("  ").AppendLine($"{name}: {Sentence(offer, Say.From(fit))}");
         text.AppendLine();
+        WaysSheet.Append(text, fit, Ways.Of(fit));
         foreach (var line in closest.Lines.Where(l => l.Why.Length > 0)) text.Append("  ").AppendLine($"{line.Mark.Text} {line.Pour.Name}: {line.Why}.");
         text.Append("  time: ").AppendLine(IceTime.Line(closest.Drink));
         text.Append("  wash line: ").AppendLine(Say.WashLine(closest.Drink.WashLine));
@@ -68,15 +76,23 @@ public static class FitSheet
         if (Say.Suited(closest.Drink.WashLine, []) is { Length: > 0 } suited) text.Append("  glass: ").AppendLine(suited);
         if (Say.Taste(closest.Drink.Swings) is { Length: > 0 } taste) text.Append("  ").AppendLine(taste);
         Mind.Append(text, closest.Drink, country);
-        return text.ToString();
+        return text;
     }
 
     /// <summary>Verdict, distance and what moves most, in one sentence.</summary>
-    public static string Sentence(Offer offer)
+    /// <param name="offer">The drink.</param>
+    /// <param name="from">What the distance is counted from.</param>
+    public static string Sentence(Offer offer, string from)
     {
         var (words, jnd) = offer.Most;
         var most = offer.DistanceJnd < 0.05 ? "" : $"; mostly {words} ({Say.Number(Math.Abs(jnd), "0.0")} JND)";
-        return $"{Say.Verdict(offer.Verdict)}, {Say.Jnd(offer.DistanceJnd)} from the drink as meant{most}.";
+        return $"{Say.Verdict(offer.Verdict)}, {Say.Jnd(offer.DistanceJnd)} from {from}{most}.";
+    }
+
+    private static StringBuilder Refused(StringBuilder text, Fit fit, Refused refused, string country)
+    {
+        text.Append("  wished: ").AppendLine(Say.Wishes(fit)).Append("  ").AppendLine(Say.Refused(fit, refused));
+        return refused.Nearest is null ? text : Body(text.AppendLine(), refused.Nearest, country);
     }
 
     private static StringBuilder OutOfReach(StringBuilder text, Fit fit)

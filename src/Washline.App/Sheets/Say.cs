@@ -123,6 +123,21 @@ public static class Say
         return $"{Number(standard.Count(ethanolG), "0.0")} standard drinks ({standard.Country.ToUpperInvariant()}: {Number(standard.EthanolG, "0.##")} g of ethanol each, {standard.Publisher})";
     }
 
+    /// <summary>What was wished of a fit, in one line.</summary>
+    public static string Wishes(Fitting.Fit fit) => string.Join(", ", fit.Wishes.In(fit.Spec).Select(w => w.Words));
+
+    /// <summary>What distances of a fit are counted from.</summary>
+    public static string From(Fitting.Fit fit) => fit.Wishes.MovesAim ? "the drink as wished" : "the drink as meant";
+
+    /// <summary>Which wish stands in the way, and what follows.</summary>
+    public static string Refused(Fitting.Fit fit, Fitting.Refused refused)
+    {
+        var alone = fit.Wishes.Each.Take(2).Count() == 1;
+        return refused.Nearest is null ? "That cannot be done with what is at home."
+            : alone || !fit.Wishes.In(fit.Spec).Any(w => w.Words == refused.Binds) ? "That cannot be done with what is at home. Without it:"
+            : $"Not all of that can be done with what is at home. What stands in the way: {refused.Binds}. Without that:";
+    }
+
     /// <summary>A line for every line of a spec that is not in the drink, because nobody knows what it is or how much.</summary>
     public static string NotCounted(Spec spec, IEnumerable<Pour> pours) => NotCounted(spec, pours.Select(p => p.Line).OfType<Line>());
 

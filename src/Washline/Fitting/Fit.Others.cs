@@ -84,9 +84,8 @@ public sealed partial record Fit
                 if (mark == was.Mark) continue;
                 choices[i] = was with { Mark = mark };
                 var d = search.Distance(choices);
-                var more = mark.Millilitres - was.Mark.Millilitres;
                 if (d > straight.DistanceJnd - WorthSaying || d >= (best?.DistanceJnd ?? double.PositiveInfinity)) continue;
-                best = new Closing(FormattableString.Invariant($"{Math.Abs(more):0.#} ml {(more > 0 ? "more" : "less")} {was.Option.Item.Name}: {mark.Text} instead of {was.Mark.Text}"), d, slots[i].Index);
+                best = new Closing($"{mark.Text} {was.Option.Item.Name} instead of {was.Mark.Text}, all else as written", d, slots[i].Index);
             }
 
             choices[i] = was;

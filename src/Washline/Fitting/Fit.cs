@@ -65,9 +65,9 @@ public sealed partial record Fit
     {
         var fit = Find(Of(spec, bar, kinds, null, wishes));
         if (fit.Closest is not null || fit.OutOfReach.Count > 0 || fit.slots.Count == 0) return fit;
-        var without = wishes.Each.Select(w => (w.Words, Fit: Find(Of(spec, bar, kinds, null, w.Others)))).Where(w => w.Fit.Closest is not null)
+        var without = wishes.In(spec).Select(w => (w.Words, Fit: Find(Of(spec, bar, kinds, null, w.Others)))).Where(w => w.Fit.Closest is not null)
             .OrderBy(w => w.Fit.Closest!.DistanceJnd).Select(w => new Refused(w.Words, w.Fit)).FirstOrDefault();
-        return fit with { Refused = without ?? new Refused(wishes.Words, Find(spec, bar, kinds) is { Closest: not null } unwished ? unwished : null) };
+        return fit with { Refused = without ?? new Refused(string.Join(", ", wishes.In(spec).Select(w => w.Words)), Find(spec, bar, kinds) is { Closest: not null } unwished ? unwished : null) };
     }
 
     /// <summary>A riffed spec, its amounts found so that the drink keeps the balance of another.</summary>
@@ -112,7 +112,7 @@ public sealed partial record Fit
     {
         var target = ServedDrink.Of(spec, bar.Settings.IceWet, hand: bar.Settings.Hand);
         var home = HomeService.Of(spec, target, bar, kinds);
-        var (slots, missing) = Slots.For(spec, target, bar, kinds, MostBottles, balance is null ? Reach.Usual : Reach.Riffed);
+        var (slots, missing) = Slots.For(spec, target, bar, kinds, MostBottles, balance is not null ? Reach.Riffed : wishes.MovesAim ? Reach.Lighter : Reach.Usual);
         var aim = Fitting.Aim.Of((balance ?? target).Served, slots, wishes, bar.Settings);
         return new Fit(aim, bar.Measures) { Spec = spec, Target = balance ?? target, Home = home, OutOfReach = missing, Wishes = wishes };
     }
@@ -121,15 +121,19 @@ public sealed partial record Fit
     /// <param name="pours">Name of a thing at home and millilitres, line by line; a name that is not at home takes the first choice.</param>
     public Offer? Pour(IReadOnlyList<(string Bottle, double Millilitres)> pours)
     {
+        return OutOfReach.Count > 0 || slots.Count == 0 ? null : Offer(Choices(pours));
+    }
+
+    /// <summary>What is nearest when some lines stay as they are poured, whatever that is: the others are found anew, so that the drink keeps its balance.</summary>
+    /// <param name="pours">As for <see cref="Pour"/>.</param>
+    /// <param name="held">Lines of the search, from 0, that stay.</param>
+    /// <returns>Nothing where there is no such drink.</returns>
+    public Offer? Hold(IReadOnlyList<(string Bottle, double Millilitres)> pours, IReadOnlyCollection<int> held)
+    {
         if (OutOfReach.Count > 0 || slots.Count == 0) return null;
-        return Offer([.. slots.Select((slot, i) =>
-        {
-            var (name, ml) = i < pours.Count ? pours[i] : ("", slot.AskedMl);
-            var option = slot.Options.FirstOrDefault(o => o.Item.Name == name) ?? slot.Options[0];
-            var mark = option.Marks.Where(m => Math.Abs(m.Millilitres - ml) < 0.05).MinBy(m => Math.Abs(m.Millilitres - ml))
-                ?? new Mark(Math.Max(0, ml), FormattableString.Invariant($"{ml:0.##} ml"), true, false);
-            return new Choice(option, mark);
-        })]);
+        var poured = Choices(pours);
+        IReadOnlyList<Slot> rest = [.. slots.Select((s, i) => held.Contains(i) ? s.With([poured[i].Option with { Marks = [poured[i].Mark] }]) : s)];
+        return Search(rest).Best(int.MaxValue).Choices is { } best ? Offer(best) : null;
     }
 
     /// <summary>The mark above or below that amount for a line of the search; the same when there is none.</summary>
@@ -151,6 +155,18 @@ public sealed partial record Fit
     internal Search SearchForTests() => Search();
 
     private Search Search(IReadOnlyList<Slot>? others = null) => new(others ?? slots, Home.Service, aim.Sip, aim.Allowed);
+
+    private Choice[] Choices(IReadOnlyList<(string Bottle, double Millilitres)> pours) =>
+    [
+        .. slots.Select((slot, i) =>
+        {
+            var (name, ml) = i < pours.Count ? pours[i] : ("", slot.AskedMl);
+            var option = slot.Options.FirstOrDefault(o => o.Item.Name == name) ?? slot.Options[0];
+            var mark = option.Marks.Where(m => Math.Abs(m.Millilitres - ml) < 0.05).MinBy(m => Math.Abs(m.Millilitres - ml))
+                ?? new Mark(Math.Max(0, ml), FormattableString.Invariant($"{ml:0.##} ml"), true, false);
+            return new Choice(option, mark);
+        }),
+    ];
 
     private Offer Offer(Choice[] choices)
     {

@@ -1,9 +1,10 @@
+using System.Text.RegularExpressions;
 using Washline.Drinks;
 
 namespace Washline.Fitting;
 
 /// <summary>What somebody asks of a fit beside the drink itself.</summary>
-public sealed record Wishes
+public sealed partial record Wishes
 {
     /// <summary>Nothing.</summary>
     public static Wishes None { get; } = new();
@@ -38,23 +39,11 @@ public sealed record Wishes
     /// <summary>What the bottles poured from may have cost for one glass; what has no price counts as nothing.</summary>
     public decimal? Budget { get; init; }
 
-    /// <summary>Each of the wishes in words, with the others.</summary>
-    public IEnumerable<Wish> Each
-    {
-        get
-        {
-            if (KeepVolume) yield return new("keep the volume", this with { KeepVolume = false });
-            if (KeepStrength) yield return new("keep the strength", this with { KeepStrength = false });
-            foreach (var line in KeepLines) yield return new($"keep line {line + 1}", this with { KeepLines = [.. KeepLines.Where(l => l != line)] });
-            if (StepsDrier > 0) yield return new(StepsDrier > 1 ? "drier" : "less sweet", this with { StepsDrier = 0 });
-            if (MostStandardDrinks is { } drinks) yield return new(FormattableString.Invariant($"at most {drinks:0.##} standard drinks"), this with { MostStandardDrinks = null });
-            foreach (var allergen in Without) yield return new($"without {allergen}", this with { Without = [.. Without.Where(w => w != allergen)] });
-            if (UseUp is not null) yield return new($"use up {UseUp}", this with { UseUp = null });
-            if (OnlyMarks) yield return new("only marks of my measures", this with { OnlyMarks = false });
-            if (MostChanges is { } changes) yield return new($"at most {changes} changed {(changes == 1 ? "line" : "lines")}", this with { MostChanges = null });
-            if (Budget is { } budget) yield return new(FormattableString.Invariant($"at most {budget:0.##} a glass"), this with { Budget = null });
-        }
-    }
+    /// <summary>Each of the wishes in words, with the others; lines by their number.</summary>
+    public IEnumerable<Wish> Each => In(null);
+
+    /// <summary>Whether another drink than the maker's is aimed at: a drier one, or a lighter one.</summary>
+    public bool MovesAim => StepsDrier > 0 || MostStandardDrinks is not null;
 
     /// <summary>Whether nothing is wished.</summary>
     public bool IsNone => !Each.Any();
@@ -62,6 +51,29 @@ public sealed record Wishes
     /// <summary>The wishes in one sentence; empty for none.</summary>
     public string Words => string.Join(", ", Each.Select(w => w.Words));
 
+    /// <summary>Each of the wishes in words, with the others; lines as the spec writes them.</summary>
+    public IEnumerable<Wish> In(Spec? spec)
+    {
+        if (KeepVolume) yield return new("keep the volume", this with { KeepVolume = false });
+        if (KeepStrength) yield return new("keep the strength", this with { KeepStrength = false });
+        foreach (var line in KeepLines) yield return new(spec?.Lines.ElementAtOrDefault(line) is { } l ? $"keep the {l.Amount.Written} {l.Ingredient}" : $"keep line {line + 1}", this with { KeepLines = [.. KeepLines.Where(other => other != line)] });
+        if (StepsDrier > 0) yield return new(StepsDrier > 1 ? "drier" : "less sweet", this with { StepsDrier = 0 });
+        if (MostStandardDrinks is { } drinks) yield return new(FormattableString.Invariant($"at most {drinks:0.##} standard drinks"), this with { MostStandardDrinks = null });
+        foreach (var allergen in Without) yield return new($"without {allergen}", this with { Without = [.. Without.Where(w => w != allergen)] });
+        if (UseUp is not null) yield return new($"use up {UseUp}", this with { UseUp = null });
+        if (OnlyMarks) yield return new("only marks of my measures", this with { OnlyMarks = false });
+        if (MostChanges is { } changes) yield return new($"at most {changes} changed {(changes == 1 ? "line" : "lines")}", this with { MostChanges = null });
+        if (Budget is { } budget) yield return new(FormattableString.Invariant($"at most {budget:0.##} a glass"), this with { Budget = null });
+    }
+
+    /// <summary>What may be wished to do without: every allergen of the catalogue, in one word.</summary>
+    public static IReadOnlyList<string> Allergens(Kinds kinds) =>
+        [.. kinds.All.SelectMany(k => k.Allergens).Select(a => Plain.Match(a).Groups[1].Value.Replace('_', ' ')).Where(a => a.Length > 0).Distinct().Order(StringComparer.Ordinal)];
+
     /// <summary>Whether that kind brings an allergen that is not wanted.</summary>
-    internal bool RulesOut(Kind kind) => Without.Any(w => kind.Allergens.Any(a => a.Contains(w, StringComparison.OrdinalIgnoreCase)));
+    public bool RulesOut(Kind kind) => Without.Any(w => kind.Allergens.Any(a => a.Replace('_', ' ').Contains(w, StringComparison.OrdinalIgnoreCase)));
+
+    // Before the word may stand who names it or how sure it is, behind it in brackets what it is.
+    [GeneratedRegex(@"^(?:maybe:|EU:)*([^(]*[^( ])")]
+    private static partial Regex Plain { get; }
 }

@@ -65,6 +65,10 @@ public sealed class EveryPageCanBeRead(Chromium chromium)
         await page.GotoAsync(BenchAddress.Of("Breakwater Sour", [("Pier 9 aged rum", 90)]));
         await page.Locator("summary").First.ClickAsync();
         await Look(page, "chooser");
+        await page.GotoAsync("/spec/Last%20Tram?sweet=less&balance=hold");
+        await page.Locator(".wishes summary").ClickAsync();
+        await page.GetByLabel("hold the balance").WaitForAsync();
+        await Look(page, "wishes");
         await page.GotoAsync(empty.Address);
         await Look(page, "welcome");
     }

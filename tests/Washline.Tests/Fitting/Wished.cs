@@ -55,7 +55,7 @@ public class Wished
                 var all = search.All().Where(Holds).Select(search.Distance).DefaultIfEmpty(double.PositiveInfinity).Min();
                 if (wished.Closest is null)
                 {
-                    Assert.Equal(wish.Each.Single().Words, wished.Refused!.Binds);
+                    Assert.Equal(wish.In(spec).Single().Words, wished.Refused!.Binds);
                     Assert.NotNull(wished.Refused.Nearest!.Closest);
                     Assert.True(double.IsPositiveInfinity(all) || wish.OnlyMarks || wish.KeepLines.Count > 0, $"{wish.Words}: refused, and {all} is there.");
                     continue;
