@@ -17,7 +17,7 @@ public sealed record WayRow(string Name, string Address, double Jnd, string Word
 
     /// <summary>A row for an offer.</summary>
     public static WayRow Of(string name, string address, Offer offer, bool isNow) => new(name, address, offer.DistanceJnd, offer.DistanceJnd < 0.05 ? "" : offer.Most.Words,
-        string.Join(", ", offer.Lines.Select(l => $"{l.Mark.Text} {l.Pour.Name}")), isNow);
+        string.Join(", ", offer.Lines.Select(l => l.Words)), isNow);
 
     /// <summary>Where the words change, with the word of each band.</summary>
     public static IReadOnlyList<(double From, double To, string Word)> Bands { get; } =

@@ -13,7 +13,7 @@ public sealed record Wishable(IReadOnlyList<(int Line, string Written)> Lines, I
     internal static Wishable Of(Fit fit, Bar bar)
     {
         if (fit.Straight is not { } straight) return new Wishable([], [], [], false);
-        var names = Enumerable.Range(0, straight.Lines.Count).SelectMany(fit.Bottles).Distinct().ToHashSet();
+        var names = Enumerable.Range(0, straight.Lines.Count).SelectMany(fit.SingleBottles).Distinct().ToHashSet();
         var kinds = bar.Bottles.Where(b => names.Contains(b.Name)).Select(b => b.Kind)
             .Concat(bar.HouseMade.Where(h => names.Contains(h.Name)).Select(h => h.Kind)).Concat(straight.Lines.Select(l => l.Pour.Kind)).ToList();
         return new Wishable(

@@ -142,6 +142,7 @@ public static class DrinkJson
             ["bottle"] = l.Pour.Name,
             ["volumeMl"] = Round(l.Mark.Millilitres),
             ["measure"] = l.Mark.Text,
+            ["parts"] = Array(l.Parts.Select(p => new JsonObject { ["bottle"] = p.Pour.Name, ["volumeMl"] = Round(p.Mark.Millilitres), ["measure"] = p.Mark.Text })),
             ["byEye"] = l.Mark.ByEye,
             ["changed"] = l.Changed,
             ["standInJnd"] = Round(l.StandInJnd),

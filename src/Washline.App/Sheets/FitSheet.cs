@@ -28,6 +28,12 @@ public static class FitSheet
         for (var i = 0; i < closest.Lines.Count; i++)
         {
             var line = closest.Lines[i];
+            if (offers.Any(o => o.Lines[i].IsSplit))
+            {
+                Split(head, [.. offers.Select(o => o.Lines[i])], line);
+                continue;
+            }
+
             head.Row(Written(line.Line), Bottle(line.Pour), Amount(straight.Lines[i]), Amount(line), Amount(simplest.Lines[i]));
             foreach (var (name, other) in new[] { ("straight", straight.Lines[i]), ("simplest", simplest.Lines[i]) })
                 if (other.Pour.Name != line.Pour.Name) head.Row("", $"  {name}: {Bottle(other.Pour)}");
@@ -69,7 +75,7 @@ public static class FitSheet
             text.Append("  ").AppendLine($"{name}: {Sentence(offer, Say.From(fit))}");
         text.AppendLine();
         WaysSheet.Append(text, fit, Ways.Of(fit));
-        foreach (var line in closest.Lines.Where(l => l.Why.Length > 0)) text.Append("  ").AppendLine($"{line.Mark.Text} {line.Pour.Name}: {line.Why}.");
+        foreach (var line in closest.Lines.Where(l => l.Why.Length > 0)) text.Append("  ").AppendLine($"{line.Words}: {line.Why}.");
         text.Append("  time: ").AppendLine(IceTime.Line(closest.Drink));
         text.Append("  wash line: ").AppendLine(Say.WashLine(closest.Drink.WashLine));
         if (Say.Foam(closest.Drink.WashLine) is { Length: > 0 } foam) text.Append("  foam: ").AppendLine(foam);
@@ -107,9 +113,21 @@ public static class FitSheet
         return text;
     }
 
+    // A row for each bottle that one of the offers takes for the line, those of the closest first.
+    private static void Split(Columns table, IReadOnlyList<FitLine> offered, FitLine closest)
+    {
+        var bottles = offered.Prepend(closest).SelectMany(l => l.Parts).Select(p => p.Pour).DistinctBy(p => p.Name).ToList();
+        foreach (var (i, bottle) in bottles.Index())
+        {
+            table.Row([i == 0 ? Written(closest.Line) : "", Bottle(bottle), .. offered.Select(l => l.Parts.FirstOrDefault(p => p.Pour.Name == bottle.Name) is { } part ? Amount(part.Mark, l.Changed) : "")]);
+        }
+    }
+
     private static string Written(Line line) => $"{line.Amount.Written} {line.Ingredient}{(line.Strength is { } s ? $" ({s})" : "")}";
 
     private static string Bottle(Pour pour) => pour.Strength.Typical > 0 ? $"{pour.Name}, {Say.Number(pour.Strength.Typical, "0.#")} %" : pour.Name;
 
-    private static string Amount(FitLine line) => $"{line.Mark.Text}{(line.Changed ? "*" : "")}{(line.Mark.ByEye ? "~" : "")}";
+    private static string Amount(FitLine line) => Amount(line.Mark, line.Changed);
+
+    private static string Amount(Mark mark, bool changed) => $"{mark.Text}{(changed ? "*" : "")}{(mark.ByEye ? "~" : "")}";
 }

@@ -15,7 +15,7 @@ internal static class WaysSheet
             foreach (var way in ways.Alternatives)
             {
                 text.Append("    ").AppendLine($"{Ways.Others(way, closest)}: {FitSheet.Sentence(way, Say.From(fit))}");
-                text.Append("      ").AppendLine(string.Join(", ", way.Lines.Select(l => $"{l.Mark.Text} {l.Pour.Name}")));
+                text.Append("      ").AppendLine(string.Join(", ", way.Lines.Select(l => l.Words)));
             }
         }
 

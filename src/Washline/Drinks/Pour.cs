@@ -66,6 +66,32 @@ public sealed record Pour
         return Of(line.Ingredient, kind, line.Strength?.Percent, sugar, null) ?? Of(line.Ingredient, kind, null, null, null);
     }
 
+    /// <summary>Two of them poured together.</summary>
+    /// <param name="name">What both are called.</param>
+    /// <param name="a">One.</param>
+    /// <param name="share">How much of what is poured it is, by volume, 0 to 1.</param>
+    /// <param name="b">The other.</param>
+    /// <remarks>Grams are added: the strength is that of the mixture, which takes up a little less room than its parts did (OIML R 22); sugar and acid are grams in a litre as poured. The bands
+    /// of the two do not hang together: they are added as squares.</remarks>
+    internal static Pour Blend(string name, Pour a, double share, Pour b)
+    {
+        var litre = a.Composition.Litre * share + b.Composition.Litre * (1 - share);
+        double Both(double x, double y) => share * x + (1 - share) * y;
+        Band Off(Band x, Band y, double typical) => new(
+            Math.Max(0, typical - double.Hypot(share * (x.Typical - x.Low), (1 - share) * (y.Typical - y.Low))), typical,
+            typical + double.Hypot(share * (x.High - x.Typical), (1 - share) * (y.High - y.Typical)));
+        return new Pour
+        {
+            Name = name,
+            Kind = share >= 0.5 ? a.Kind : b.Kind,
+            Composition = Composition.OfLitre(litre),
+            Strength = Off(a.Strength, b.Strength, litre.Strength.Percent),
+            Sugar = Off(a.Sugar, b.Sugar, Both(a.Sugar.Typical, b.Sugar.Typical)),
+            Acid = Off(a.Acid, b.Acid, Both(a.Acid.Typical, b.Acid.Typical)),
+            Last = a.Last || b.Last,
+        };
+    }
+
     /// <summary>The same with another composition at one end of a band; the same when that does not go into a litre.</summary>
     internal Pour With(double? strength, double? sugar, double? acid) =>
         Kind.With(strength ?? Strength.Typical, sugar ?? Sugar.Typical, acid ?? Acid.Typical) is { } other ? this with { Composition = other } : this;

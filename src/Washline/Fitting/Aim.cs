@@ -41,27 +41,28 @@ internal sealed record Aim(Sip Sip, IReadOnlyList<Slot> Slots, Allowed Allowed, 
 
     private static (IReadOnlyList<Slot> Slots, bool IsBlocked) Narrowed(IReadOnlyList<Slot> slots, Wishes wishes)
     {
-        var usesUp = wishes.UseUp is not { } name ? null : slots
-            .Where(s => s.Options.Any(o => Is(o, name))).MinBy(s => s.Options.First(o => Is(o, name)).StandInJnd);
+        Slot.Option? Using(Slot slot, string name) => slot.Options.FirstOrDefault(o => Is(o, name)) ?? slot.Splits.Value.FirstOrDefault(o => Is(o, name));
+        var usesUp = wishes.UseUp is not { } name ? null : slots.Where(s => Using(s, name) is not null).MinBy(s => Using(s, name)!.StandInJnd);
         var blocked = wishes.UseUp is not null && usesUp is null;
         IReadOnlyList<Slot> narrowed = [.. slots.Select(slot =>
         {
-            var options = slot.Options.Select(o => o with { Marks = Marks(slot, o, wishes, slot == usesUp) })
-                .Where(o => o.Marks.Count > 0 && !wishes.RulesOut(o.Item.Kind) && (slot != usesUp || Is(o, wishes.UseUp!))).ToList();
-            if (options.Count > 0) return slot.With(options);
+            IReadOnlyList<Slot.Option> Kept(IEnumerable<Slot.Option> options) => [.. options.Select(o => o with { Marks = Marks(slot, o, wishes, slot == usesUp) })
+                .Where(o => o.Marks.Count > 0 && !o.Bottles.Any(b => wishes.RulesOut(b.Kind)) && (slot != usesUp || Is(o, wishes.UseUp!)))];
+            if (Kept(slot.Options) is { Count: > 0 } options) return slot.With(options, new(() => Kept(slot.Splits.Value)));
+            if (Kept(slot.Splits.Value) is { Count: > 0 } splits) return slot.With(splits);
             blocked = true;
             return slot;
         })];
         return (narrowed, blocked);
     }
 
-    private static bool Is(Slot.Option option, string name) => option.Item.Name.Equals(name, StringComparison.OrdinalIgnoreCase);
+    private static bool Is(Slot.Option option, string name) => option.Bottles.Any(b => b.Name.Equals(name, StringComparison.OrdinalIgnoreCase));
 
     private static IReadOnlyList<Mark> Marks(Slot slot, Slot.Option option, Wishes wishes, bool usesUp)
     {
         IReadOnlyList<Mark> marks = wishes.KeepLines.Contains(slot.Index) ? [.. option.Marks.Where(m => m.IsMakers)] : option.Marks;
         var left = option.Item.LeftMl;
-        if (usesUp && left <= slot.AskedMl * Reach.Usual.Most * Math.Max(1, option.Ratio) && left >= marks.Min(m => m.Millilitres) && !wishes.KeepLines.Contains(slot.Index))
+        if (usesUp && option.Split.Count == 0 && left <= slot.AskedMl * Reach.Usual.Most * Math.Max(1, option.Ratio) && left >= marks.Min(m => m.Millilitres) && !wishes.KeepLines.Contains(slot.Index))
         {
             marks = [marks.FirstOrDefault(m => Math.Abs(m.Millilitres - left) <= Fitting.Marks.Near * left) ?? Fitting.Marks.WhatIsLeft(left)];
         }

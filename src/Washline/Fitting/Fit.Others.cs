@@ -24,11 +24,11 @@ public sealed partial record Fit
             var next = new List<Offer>();
             foreach (var offer in from)
             {
-                for (var i = 0; i < slots.Count; i++)
+                for (var i = 0; i < poured.Count; i++)
                 {
-                    if (slots[i].Options.Count < 2) continue;
-                    var slot = slots[i].With([.. slots[i].Options.Where(o => o.Item.Name != offer.Lines[i].Pour.Name)]);
-                    if (Search(With(i, slot)).Best(Wishes.MostChanges ?? int.MaxValue, Closest.DistanceJnd + StillWorthIt).Choices is { } choices && Offer(choices) is var other && seen.Add(Bottles(other)))
+                    var slot = poured[i].With([.. poured[i].Options.Where(o => o.Item.Name != offer.Lines[i].Pour.Name)]);
+                    if (slot.Options.Count == 0) continue;
+                    if (Search(With(poured, i, slot)).Best(Wishes.MostChanges ?? int.MaxValue, Closest.DistanceJnd + StillWorthIt).Choices is { } choices && Offer(choices) is var other && seen.Add(Bottles(other)))
                         next.Add(other);
                 }
             }
@@ -53,18 +53,18 @@ public sealed partial record Fit
     /// <summary>Whether the answer stands for the keenest taster too, and at either end of what is not certain. Computed each time it is asked for.</summary>
     public Standing? Standing() => Closest is null || Straight is null ? null : Fitting.Standing.Of(this, Closest, Straight);
 
-    private IReadOnlyList<Slot> With(int line, Slot other) => [.. slots.Select((s, i) => i == line ? other : s)];
+    private static IReadOnlyList<Slot> With(IReadOnlyList<Slot> slots, int line, Slot other) => [.. slots.Select((s, i) => i == line ? other : s)];
 
     private Closing? Bottle(Offer closest)
     {
         var best = (Closing?)null;
-        foreach (var (i, slot) in slots.Index())
+        foreach (var (i, slot) in poured.Index())
         {
-            var option = slot.Options.First(o => o.Item.Name == closest.Lines[i].Pour.Name);
+            var option = slot.Named(closest.Lines[i].Pour.Name, closest.Lines[i].Mark.Millilitres)!;
             if (option.StandInJnd <= 0 && Math.Abs(option.Ratio - 1) < 0.03) continue;
             var asked = new ShelfItem(slot.Asked.Kind.Name, slot.Asked with { Millilitres = default, Line = null }, double.MaxValue);
             var ideal = slot.With([new Slot.Option(asked, 0, "", 1, 1, Fitting.Marks.For(slot.Line.Amount, slot.AskedMl, measures, double.MaxValue))]);
-            var (choices, d) = Search(With(i, ideal)).Best(Wishes.MostChanges ?? int.MaxValue, closest.DistanceJnd - WorthSaying);
+            var (choices, d) = Search(With(poured, i, ideal)).Best(Wishes.MostChanges ?? int.MaxValue, closest.DistanceJnd - WorthSaying);
             if (choices is not null && (best is null || d < best.DistanceJnd)) best = new Closing($"with {Slots.Buy(slot.Line, slot.Asked)}", d, slot.Index);
         }
 
@@ -74,7 +74,7 @@ public sealed partial record Fit
     private Closing? OneAmount(Offer straight)
     {
         var search = Search();
-        var choices = slots.Select((s, i) => new Choice(s.Options.First(o => o.Item.Name == straight.Lines[i].Pour.Name), straight.Lines[i].Mark)).ToArray();
+        var choices = slots.Select((s, i) => new Choice(s.Named(straight.Lines[i].Pour.Name, straight.Lines[i].Mark.Millilitres)!, straight.Lines[i].Mark)).ToArray();
         var best = (Closing?)null;
         for (var i = 0; i < choices.Length; i++)
         {

@@ -11,8 +11,9 @@ public sealed partial record Fit
     private readonly IReadOnlyList<Slot> slots;
     private readonly Aim aim;
     private readonly IReadOnlyList<Measure> measures;
+    private IReadOnlyList<Slot> poured;
 
-    private Fit(Aim aim, IReadOnlyList<Measure> measures) => (this.aim, slots, this.measures) = (aim, aim.Slots, measures);
+    private Fit(Aim aim, IReadOnlyList<Measure> measures) => (this.aim, slots, poured, this.measures) = (aim, aim.Slots, aim.Slots, measures);
 
     /// <summary>The spec.</summary>
     public required Spec Spec { get; init; }
@@ -82,14 +83,18 @@ public sealed partial record Fit
         if (fit.OutOfReach.Count > 0 || fit.slots.Count == 0 || fit.aim.IsBlocked) return fit;
 
         var search = fit.Search();
-        var (closest, least) = search.Best(fit.Wishes.MostChanges ?? int.MaxValue);
+        var most = fit.Wishes.MostChanges ?? int.MaxValue;
+        var (closest, least) = search.Best(most);
         var straight = search.Straight(out var shortOf) ?? closest;
         if (straight is null && fit.Wishes.IsNone) return fit with { OutOfReach = [Slots.NotEnough(fit.slots[shortOf])] };
+        var splitting = fit.Splitting(least);
+        var split = Nearest(splitting, most, least - QuarterJnd);
+        if (split is { } two) (closest, least, straight) = (two.Choices, two.Distance, straight ?? two.Choices);
         if (closest is null || straight is null) return fit;
         var simplest = closest;
         for (var changes = 0; changes < closest.Count(c => !c.Mark.IsMakers); changes++)
         {
-            var (fewer, _) = search.Best(changes, least + QuarterJnd);
+            var fewer = split is null ? search.Best(changes, least + QuarterJnd).Choices : Nearest(splitting, changes, least + QuarterJnd)?.Choices;
             if (fewer is null) continue;
             simplest = fewer;
             break;
@@ -97,11 +102,12 @@ public sealed partial record Fit
 
         return fit with
         {
+            poured = split is { Line: var line } ? With(fit.slots, line, fit.slots[line].With([.. fit.All(line)])) : fit.slots,
             Straight = fit.Offer(straight),
             Closest = fit.Offer(closest),
             Simplest = fit.Offer(simplest),
-            Candidates = search.Grid.Size,
-            IsProven = search.IsProven,
+            Candidates = splitting.Aggregate(search.Grid.Size, (n, s) => n + Math.Min(s.Search.Grid.Size, long.MaxValue - n)),
+            IsProven = search.IsProven && splitting.All(s => s.Search.IsProven),
         };
     }
 
@@ -112,7 +118,8 @@ public sealed partial record Fit
     {
         var target = ServedDrink.Of(spec, bar.Settings.IceWet, hand: bar.Settings.Hand);
         var home = HomeService.Of(spec, target, bar, kinds);
-        var (slots, missing) = Slots.For(spec, target, bar, kinds, MostBottles, balance is not null ? Reach.Riffed : wishes.MovesAim ? Reach.Lighter : Reach.Usual);
+        var reach = balance is not null ? Reach.Riffed : wishes.MovesAim ? Reach.Lighter : Reach.Usual;
+        var (slots, missing) = Slots.For(spec, target, bar, kinds, MostBottles, reach, balance is null, wishes.UseUp);
         var aim = Fitting.Aim.Of((balance ?? target).Served, slots, wishes, bar.Settings);
         return new Fit(aim, bar.Measures) { Spec = spec, Target = balance ?? target, Home = home, OutOfReach = missing, Wishes = wishes };
     }
@@ -131,8 +138,8 @@ public sealed partial record Fit
     public Offer? Hold(IReadOnlyList<(string Bottle, double Millilitres)> pours, IReadOnlyCollection<int> held)
     {
         if (OutOfReach.Count > 0 || slots.Count == 0) return null;
-        var poured = Choices(pours);
-        IReadOnlyList<Slot> rest = [.. slots.Select((s, i) => held.Contains(i) ? s.With([poured[i].Option with { Marks = [poured[i].Mark] }]) : s)];
+        var asked = Choices(pours);
+        IReadOnlyList<Slot> rest = [.. poured.Select((s, i) => held.Contains(i) ? s.With([asked[i].Option with { Marks = [asked[i].Mark] }]) : s)];
         return Search(rest).Best(int.MaxValue).Choices is { } best ? Offer(best) : null;
     }
 
@@ -144,13 +151,14 @@ public sealed partial record Fit
     public double Nudge(int line, string bottle, double ml, bool up)
     {
         var slot = slots[line];
-        var option = slot.Options.FirstOrDefault(o => o.Item.Name == bottle) ?? slot.Options[0];
-        var marks = option.Marks.Select(m => m.Millilitres);
+        var option = slot.Named(bottle, ml) ?? slot.Options[0];
+        // The two of a split go up and down together, to the next mark that they come to.
+        var marks = (option.Split.Count == 0 ? option.Marks : All(line).Where(o => o.Split.Count > 0 && o.Item.Name == option.Item.Name).SelectMany(o => o.Marks)).Select(m => m.Millilitres).ToList();
         return up ? marks.Where(m => m > ml + 0.05).DefaultIfEmpty(ml).Min() : marks.Where(m => m < ml - 0.05).DefaultIfEmpty(ml).Max();
     }
 
-    /// <summary>The bottles at home that may be poured for a line of the search, nearest first.</summary>
-    public IReadOnlyList<string> Bottles(int line) => [.. slots[line].Options.Select(o => o.Item.Name)];
+    /// <summary>The bottles at home that may be poured for a line of the search, nearest first; then those of which two together may, <c>aged rum and overproof rum</c>.</summary>
+    public IReadOnlyList<string> Bottles(int line) => [.. All(line).Select(o => o.Item.Name).Distinct()];
 
     internal Search SearchForTests() => Search();
 
@@ -161,23 +169,21 @@ public sealed partial record Fit
         .. slots.Select((slot, i) =>
         {
             var (name, ml) = i < pours.Count ? pours[i] : ("", slot.AskedMl);
-            var option = slot.Options.FirstOrDefault(o => o.Item.Name == name) ?? slot.Options[0];
-            var mark = option.Marks.Where(m => Math.Abs(m.Millilitres - ml) < 0.05).MinBy(m => Math.Abs(m.Millilitres - ml))
-                ?? new Mark(Math.Max(0, ml), FormattableString.Invariant($"{ml:0.##} ml"), true, false);
-            return new Choice(option, mark);
+            var option = slot.Named(name, ml) ?? slot.Options[0];
+            return new Choice(option, option.Marks.Where(m => Math.Abs(m.Millilitres - ml) < 0.05).MinBy(m => Math.Abs(m.Millilitres - ml)) ?? Fitting.Marks.Measured(ml));
         }),
     ];
 
     private Offer Offer(Choice[] choices)
     {
-        var pours = slots.Select((s, i) => s.Pour(choices[i].Option, choices[i].Mark)).ToList();
-        var drink = ServedDrink.Of(pours, Home.Service);
+        var parts = slots.Select((s, i) => s.Parts(choices[i].Option, choices[i].Mark)).ToList();
+        var drink = ServedDrink.Of([.. parts.SelectMany(p => p).Select(p => p.Pour)], Home.Service);
         var moves = aim.Sip.To(drink.Served);
         var lines = slots.Select((slot, i) =>
         {
             var (option, mark) = choices[i];
             var (_, flavour, standIn) = slot.Cost(option, mark.Millilitres, drink.Served.VolumeMl);
-            return new FitLine(slot.Line, slot.AskedMl, pours[i], mark, standIn, flavour, Why.Of(slot, option, mark));
+            return new FitLine(slot.Line, slot.AskedMl, parts[i] is [var only] ? only.Pour : slot.Pour(option, mark), mark, parts[i], standIn, flavour, Why.Of(slot, option, mark));
         }).ToList();
         var square = moves.Square + lines.Sum(l => l.Square);
         return new Offer(lines, drink, moves, Math.Sqrt(square));

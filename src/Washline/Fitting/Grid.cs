@@ -22,7 +22,7 @@ internal sealed class Grid
         Lines = [.. slots.Select(s => s.AskedMl >= least && varied++ < MostVaried ? Line(s, inGlass) : [Pourable.Of(s, new Choice(s.Options[0], s.Options[0].Makers), inGlass)])];
         adds = [.. Lines.Select(l => l.Select(p => p.Totals).ToArray())];
         // A bottle that several lines may take is only poured as long as there is some left.
-        shared = [.. slots.SelectMany(s => s.Options.Select(o => o.Item.Name).Distinct()).GroupBy(n => n).Where(g => g.Count() > 1).Select(g => g.Key)];
+        shared = [.. slots.SelectMany(s => s.Options.SelectMany(o => o.Bottles).Select(b => b.Name).Distinct()).GroupBy(n => n).Where(g => g.Count() > 1).Select(g => g.Key)];
     }
 
     /// <summary>Per line what may be poured: the maker's amount from the nearest bottle first, then in the order of the bottles.</summary>
@@ -65,25 +65,34 @@ internal sealed class Grid
         return (first, last);
     }
 
-    /// <summary>Whether there is enough for the last of the first so many choices, with what the others take of the same bottle.</summary>
+    /// <summary>Whether there is enough for the last of the first so many choices, with what the others take of the same bottles.</summary>
     public bool Fits(IReadOnlyList<Choice> choices, int count)
     {
-        var item = choices[count - 1].Option.Item;
-        if (!shared.Contains(item.Name)) return true;
-        var sum = 0.0;
-        for (var i = 0; i < count; i++) sum += choices[i].Option.Item.Name == item.Name ? choices[i].Mark.Millilitres : 0;
-        return sum <= item.LeftMl + Little;
+        foreach (var bottle in choices[count - 1].Option.Bottles)
+        {
+            if (!shared.Contains(bottle.Name)) continue;
+            var sum = 0.0;
+            for (var i = 0; i < count; i++) sum += choices[i].Of(bottle.Name);
+            if (sum > bottle.LeftMl + Little) return false;
+        }
+
+        return true;
     }
 
     /// <summary>Whether all of them go round.</summary>
     public bool AllFit(IReadOnlyList<Choice> choices)
     {
         var poured = new Dictionary<string, double>();
-        foreach (var (option, mark) in choices)
+        bool Takes(ShelfItem item, double ml)
         {
-            if (!shared.Contains(option.Item.Name)) continue;
-            var sum = poured[option.Item.Name] = poured.GetValueOrDefault(option.Item.Name) + mark.Millilitres;
-            if (sum > option.Item.LeftMl + Little) return false;
+            if (!shared.Contains(item.Name)) return true;
+            var sum = poured[item.Name] = poured.GetValueOrDefault(item.Name) + ml;
+            return sum <= item.LeftMl + Little;
+        }
+
+        foreach (var choice in choices)
+        {
+            if (choice.Option.Split.Count == 0 ? !Takes(choice.Option.Item, choice.Mark.Millilitres) : !choice.Option.Bottles.All(b => Takes(b, choice.Of(b.Name)))) return false;
         }
 
         return true;

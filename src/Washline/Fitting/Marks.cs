@@ -56,6 +56,9 @@ public static class Marks
     /// <summary>All that is left of a bottle, mL: a mark that is no measure.</summary>
     internal static Mark WhatIsLeft(double ml) => new(ml, $"{Rest} ({Number(ml)} ml)", true, false);
 
+    /// <summary>An amount in millilitres that is no mark of a measure.</summary>
+    internal static Mark Measured(double ml) => new(Math.Max(0, ml), FormattableString.Invariant($"{ml:0.##} ml"), true, false);
+
     /// <summary>Whether a mark is what is left of a bottle.</summary>
     internal static bool IsWhatIsLeft(Mark mark) => mark.Text.StartsWith(Rest, StringComparison.Ordinal);
 

@@ -26,7 +26,7 @@ internal sealed record Pourable(Choice Choice, Totals Totals, double Level, doub
             potency <= 0 ? 0 : Noticing.Level(potency, ml, option.Carry, 1),
             potency <= 0 ? 0 : Jnd.OfFlavour(slot.MeantLevel),
             option.StandInJnd,
-            Noticing.Level(Math.Max(potency, option.Item.Kind.Potency), ml, 1, 1));
+            Noticing.Level(Math.Max(potency, option.Potency), ml, 1, 1));
     }
 
     /// <summary>What it adds to D² in a drink of that volume, mL, as <see cref="Slot.Cost"/> has it.</summary>

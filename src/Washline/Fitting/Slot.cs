@@ -6,6 +6,8 @@ namespace Washline.Fitting;
 /// <summary>A line of the spec in the search: what was meant, and every bottle and amount that may be poured for it.</summary>
 internal sealed class Slot
 {
+    private static readonly Lazy<IReadOnlyList<Option>> None = new([]);
+
     public required int Index { get; init; }
 
     public required Line Line { get; init; }
@@ -18,21 +20,41 @@ internal sealed class Slot
 
     public required IReadOnlyList<Option> Options { get; init; }
 
+    /// <summary>What two bottles together may be poured as, where one of them is not enough; computed only when it is asked for.</summary>
+    public Lazy<IReadOnlyList<Option>> Splits { get; init; } = None;
+
     /// <summary>Whether it is poured by eye, because no measure is at home.</summary>
     public bool ByEye { get; init; }
 
     /// <summary>The same line with other bottles or amounts.</summary>
-    public Slot With(IReadOnlyList<Option> options) => new() { Index = Index, Line = Line, Asked = Asked, MeantLevel = MeantLevel, Options = options, ByEye = ByEye };
+    public Slot With(IReadOnlyList<Option> options, Lazy<IReadOnlyList<Option>>? splits = null) =>
+        new() { Index = Index, Line = Line, Asked = Asked, MeantLevel = MeantLevel, Options = options, Splits = splits ?? None, ByEye = ByEye };
+
+    /// <summary>The bottle of that name; of the splits of that name the one whose amount is nearest.</summary>
+    public Option? Named(string name, double ml) => Options.FirstOrDefault(o => o.Split.Count == 0 && o.Item.Name == name)
+        ?? Options.Concat(Splits.Value).Where(o => o.Split.Count > 0 && o.Item.Name == name).MinBy(o => Math.Abs(o.SplitMl - ml));
 
     public double AskedMl => Asked.Millilitres.Typical;
 
     /// <summary>Whether it goes in after the ice has done its work.</summary>
     public bool IsLast(Option option) => Asked.Last || option.Item.Pour.Last;
 
-    /// <summary>A bottle for the line.</summary>
+    /// <summary>A bottle for the line, or two of them in amounts that belong together.</summary>
     public sealed record Option(ShelfItem Item, double StandInJnd, string Reason, double Carry, double Ratio, IReadOnlyList<Mark> Marks)
     {
+        /// <summary>The two bottles that a split is poured from, with their amounts; empty for a single bottle.</summary>
+        public IReadOnlyList<Choice> Split { get; init; } = [];
+
         public Mark Makers => Marks.FirstOrDefault(m => m.IsMakers) ?? Marks[^1];
+
+        /// <summary>What the two come to together, mL.</summary>
+        public double SplitMl => Split.Sum(p => p.Mark.Millilitres);
+
+        /// <summary>What it is poured from.</summary>
+        public IEnumerable<ShelfItem> Bottles => Split.Count == 0 ? [Item] : Split.Select(p => p.Option.Item);
+
+        /// <summary>How loudly a millilitre of it speaks.</summary>
+        public double Potency => Split.Count == 0 ? Item.Kind.Potency : Split.Sum(p => p.Mark.Millilitres * p.Option.Potency) / SplitMl;
     }
 
     /// <summary>What that option, so much of it, adds to D², and its parts.</summary>
@@ -41,8 +63,20 @@ internal sealed class Slot
         var level = Noticing.Level(Asked.Kind.Potency, ml, option.Carry, drinkMl);
         var flavour = Asked.Kind.Potency <= 0 ? 0 : Noticing.Flavour(MeantLevel, level);
         var standIn = option.StandInJnd <= 0 ? 0
-            : Noticing.StandIn(option.StandInJnd, Noticing.Level(Math.Max(Asked.Kind.Potency, option.Item.Kind.Potency), ml, 1, drinkMl));
+            : Noticing.StandIn(option.StandInJnd, Noticing.Level(Math.Max(Asked.Kind.Potency, option.Potency), ml, 1, drinkMl));
         return (Noticing.Square(flavour, standIn), flavour, standIn);
+    }
+
+    /// <summary>What that option, so much of it, is poured from.</summary>
+    public IReadOnlyList<FitPart> Parts(Option option, Mark mark)
+    {
+        if (option.Split.Count == 0) return [new FitPart(Pour(option, mark), mark)];
+        var by = mark.Millilitres / option.SplitMl;
+        return [.. option.Split.Select(p =>
+        {
+            var part = Math.Abs(by - 1) < 1e-9 ? p.Mark : Fitting.Marks.Measured(p.Mark.Millilitres * by);
+            return new FitPart(Pour(p.Option, part), part);
+        })];
     }
 
     /// <summary>The option's bottle with that amount.</summary>

@@ -9,12 +9,13 @@ internal static class Slots
     // A bottle with less than half of what is asked for is not offered.
     private const double LeastLeft = 0.5;
 
-    // Nobody pours grenadine with the honey syrup at hand: beside the nearest bottle only those are offered that stand little farther.
-    private const double Beside = 0.6;
+    /// <summary>JND: nobody pours grenadine with the honey syrup at hand: beside the nearest bottle only those are offered that stand little farther.</summary>
+    public const double Beside = 0.6;
 
-    public static (IReadOnlyList<Slot> Slots, IReadOnlyList<OutOfReach> Missing) For(Spec spec, ServedDrink target, Bar bar, Kinds kinds, int mostBottles, Reach reach)
+    public static (IReadOnlyList<Slot> Slots, IReadOnlyList<OutOfReach> Missing) For(Spec spec, ServedDrink target, Bar bar, Kinds kinds, int mostBottles, Reach reach, bool splits, string? useUp)
     {
         var shelf = ShelfItem.Of(bar, kinds);
+        var water = target.Pours.Any(p => p.Last) ? null : shelf.FirstOrDefault(i => i.Kind.Id == Splits.Water);
         var slots = new List<Slot>();
         var missing = new List<OutOfReach>();
         var lines = spec.Lines.ToList();
@@ -34,6 +35,9 @@ internal static class Slots
                 .Select(r => Option(line, asked, r.Item, r.StandIn, bar, reach))
                 // Where the nearest bottle is nearly empty, one that holds enough goes first.
                 .OrderBy(o => o.StandInJnd + (o.Item.LeftMl < asked.Millilitres.Typical ? 0.5 : 0)).ToList();
+            var split = splits ? new Lazy<IReadOnlyList<Slot.Option>>(() => Splits.Of(line, asked, options, [.. ranked.Where(r => r.StandIn.Jnd < StandIns.Limit)], water, bar, reach, useUp)) : null;
+            // Where no bottle holds half of what is asked for, two of them may.
+            if (options.Count == 0 && split is not null) (options, split) = ([.. split.Value], null);
             if (options.Count > 0)
             {
                 slots.Add(new Slot
@@ -44,7 +48,7 @@ internal static class Slots
                     MeantLevel = Noticing.Level(asked.Kind.Potency, asked.Millilitres.Typical, 1, target.Served.VolumeMl),
                     Options = options,
                     ByEye = bar.Measures.Count == 0,
-                });
+                }.With(options, split));
             }
             else if (!line.Optional)
             {
@@ -55,15 +59,16 @@ internal static class Slots
         return (slots, missing);
     }
 
-    private static Slot.Option Option(Line line, Pour asked, ShelfItem item, (double Jnd, string Reason) standIn, Bar bar, Reach reach)
+    /// <summary>A bottle for a line.</summary>
+    public static Slot.Option Option(Line line, Pour asked, ShelfItem item, (double Jnd, string Reason) standIn, Bar bar, Reach reach)
     {
         var ratio = Ratio(asked, item.Pour);
         return new Slot.Option(item, standIn.Jnd, standIn.Reason, Noticing.Carry(asked, item.Pour), ratio,
             HomeMeasures.Marks(line, Marks.For(line.Amount, asked.Millilitres.Typical, bar.Measures, item.LeftMl, reach, ratio), bar));
     }
 
-    // How much more of the bottle brings as much of what the line is there for: spirit, sugar or acid.
-    private static double Ratio(Pour asked, Pour bottle)
+    /// <summary>How much more of the bottle brings as much of what the line is there for: spirit, sugar or acid.</summary>
+    public static double Ratio(Pour asked, Pour bottle)
     {
         static double Of(double a, double b) => a > 0 && b > 0 ? Math.Clamp(a / b, 0.4, 2.5) : 1;
         return asked.Strength.Typical >= 15 ? Of(asked.Strength.Typical, bottle.Strength.Typical)

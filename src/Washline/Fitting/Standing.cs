@@ -29,12 +29,15 @@ public sealed record Standing(double StrictJnd, double StraightStrictJnd, double
         var (low, high) = (closest.DistanceJnd, closest.DistanceJnd);
         for (var i = 0; i < closest.Lines.Count; i++)
         {
-            foreach (var (what, changed) in Ends(closest.Lines[i].Pour))
+            foreach (var part in closest.Lines[i].Parts)
             {
-                var d = With(fit, closest, i, changed);
-                (low, high) = (Math.Min(low, d), Math.Max(high, d));
-                var same = straight.Lines[i].Pour.Name == closest.Lines[i].Pour.Name;
-                if (hangs.Length == 0 && same && d > With(fit, straight, i, changed) + 1e-9) hangs = $"the {what} of {closest.Lines[i].Pour.Name}";
+                foreach (var (what, changed) in Ends(part.Pour))
+                {
+                    var d = With(fit, closest, i, changed);
+                    (low, high) = (Math.Min(low, d), Math.Max(high, d));
+                    var same = straight.Lines[i].Parts.Any(p => p.Pour.Name == part.Pour.Name);
+                    if (hangs.Length == 0 && same && d > With(fit, straight, i, changed) + 1e-9) hangs = $"the {what} of {part.Pour.Name}";
+                }
             }
         }
 
@@ -73,10 +76,11 @@ public sealed record Standing(double StrictJnd, double StraightStrictJnd, double
         }
     }
 
-    // D with another content of one line; its own flavour taken as it was.
+    // D with another content of one bottle of a line; its own flavour taken as it was.
     private static double With(Fit fit, Offer offer, int line, Pour changed)
     {
-        IReadOnlyList<Pour> pours = [.. offer.Lines.Select((l, i) => i == line ? changed with { Millilitres = l.Pour.Millilitres, Line = l.Pour.Line, Last = l.Pour.Last } : l.Pour)];
+        IReadOnlyList<Pour> pours = [.. offer.Lines.SelectMany((l, i) => l.Parts.Select(p => p.Pour)
+            .Select(p => i == line && p.Name == changed.Name ? changed with { Millilitres = p.Millilitres, Line = p.Line, Last = p.Last } : p))];
         var serving = ServedDrink.Run(pours, offer.Drink.Service);
         return Math.Sqrt(fit.Aim.To(serving.Sip).Square + offer.Lines.Sum(l => l.Square));
     }

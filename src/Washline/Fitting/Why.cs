@@ -11,6 +11,7 @@ internal static class Why
 
     public static string Of(Slot slot, Slot.Option option, Mark mark)
     {
+        if (option.Split.Count > 0) return OfSplit(slot, option, mark);
         var (asked, poured) = (slot.Asked, option.Item.Pour);
         var reasons = new List<string>();
         if (option.StandInJnd > 0 || option.Reason.Length > 0) reasons.Add($"stands in for {asked.Kind.Name}{(option.Reason.Length > 0 ? $": {option.Reason}" : "")}");
@@ -31,6 +32,28 @@ internal static class Why
 
         if (HomeMeasures.Why(slot.Line, mark) is { Length: > 0 } measured) reasons.Add(measured);
         if (!mark.IsMakers) reasons.Add(Amount(slot, option, mark));
+        return string.Join("; ", reasons);
+    }
+
+    // Why one bottle is not enough, and what stands in for what was asked.
+    private static string OfSplit(Slot slot, Slot.Option option, Mark mark)
+    {
+        var (asked, both) = (slot.Asked, option.Item.Pour);
+        var (first, second) = (option.Split[0].Option.Item, option.Split[1].Option.Item);
+        bool Below(Func<Pour, double> level) => level(first.Pour) < level(second.Pour);
+        var (weak, strong) = Below(p => p.Strength.Typical) ? (first, second) : (second, first);
+        var (thin, thick) = Below(p => p.Sugar.Typical) ? (first, second) : (second, first);
+        var reasons = new List<string>
+        {
+            Marks.IsWhatIsLeft(option.Split[0].Mark) ? FormattableString.Invariant($"only {first.LeftMl:0.#} mL of {first.Name} are left: {second.Name} makes up the rest")
+            : second.Kind.Id == Splits.Water ? FormattableString.Invariant($"{first.Pour.Strength.Typical:0.#} % alone would be stronger: water brings it down to {both.Strength.Typical:0.#} %")
+            : asked.Kind.IsA("sweetener") ? FormattableString.Invariant($"{thin.Name} alone would be less sweet, {thick.Name} sweeter: together {both.Sugar.Typical:0} g/L sugar where {asked.Sugar.Typical:0} was meant")
+            : FormattableString.Invariant($"{weak.Pour.Strength.Typical:0.#} % alone would be weaker: {strong.Name} brings it to {both.Strength.Typical:0.#} % where {asked.Strength.Typical:0.#} % was meant"),
+        };
+        reasons.AddRange(option.Split.Select(p => p.Option).Where(o => o.StandInJnd > 0 || o.Reason.Length > 0)
+            .Select(o => $"{o.Item.Name} stands in for {asked.Kind.Name}{(o.Reason.Length > 0 ? $": {o.Reason}" : "")}"));
+        var more = mark.Millilitres - slot.AskedMl;
+        if (Math.Abs(more) > Marks.Near * slot.AskedMl) reasons.Add($"{(more > 0 ? "more" : "less")} in all, to bring the drink back into balance");
         return string.Join("; ", reasons);
     }
 

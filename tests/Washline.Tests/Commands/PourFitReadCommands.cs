@@ -50,6 +50,16 @@ public sealed class PourFitReadCommands : IDisposable
     }
 
     [Fact]
+    public void Fit_prints_a_line_that_is_poured_from_two_bottles()
+    {
+        Assert.Equal(0, home.Run("bar", "add", "bottle", "Harbour Wall overproof", "--kind", "overproof rum", "--strength", "75").Exit);
+        var file = home.Write("harbour.txt", "Harbour Sour\n\n2 oz aged rum (55 %)\n1 oz lime juice\n3/4 oz simple syrup\n\nmethod: shake 10 s\nice: none\nglass: coupe\n");
+        Golden.Check("fit-split", home.Run("fit", file).Out);
+        Assert.Equal(0, home.Run("bar", "use", "Spare Key rye", "225ml").Exit);
+        Golden.Check("fit-nearly-empty", home.Run("fit", "Manhattan").Out);
+    }
+
+    [Fact]
     public void Read_prints_what_each_line_was_read_as()
     {
         var answer = home.Run("read", House.Path("src", "Washline.App", "Demo", "specs", "12-gasworks-swizzle.txt"));

@@ -51,12 +51,14 @@ public class FittingLaws
         var tried = 0;
         foreach (var (spec, bar, fit) in SmallBars.Some(80, 60_000))
         {
-            if (Enumerable.Range(0, fit.Closest!.Lines.Count).Any(i => fit.Bottles(i).Count >= 4)) continue;
+            if (fit.SearchForTests().Slots.Any(s => s.Options.Count >= 4)) continue;
             var lot = new Random(tried);
             var like = bar.Bottles[lot.Next(bar.Bottles.Count)];
             var more = Fit.Find(spec, bar with { Bottles = [.. bar.Bottles, SmallBars.Bottle("one more", like.Kind, lot) with { Left = Volume.FromMillilitres(500) }] }, All);
             if (more.Candidates > 50_000) continue;
-            Assert.True(more.Closest!.DistanceJnd <= fit.Closest.DistanceJnd + 1e-9, $"{Words(fit.Closest)}: {fit.Closest.DistanceJnd} without, {more.Closest.DistanceJnd} with another {like.Kind}.");
+            // Where one bottle comes near, a split that would come a little nearer is no longer worth it.
+            var worth = fit.Closest!.Lines.Any(l => l.IsSplit) && !more.Closest!.Lines.Any(l => l.IsSplit) ? 0.25 : 0;
+            Assert.True(more.Closest!.DistanceJnd <= fit.Closest.DistanceJnd + worth + 1e-9, $"{Words(fit.Closest)}: {fit.Closest.DistanceJnd} without, {more.Closest.DistanceJnd} with another {like.Kind}.");
             tried++;
         }
 
@@ -70,7 +72,7 @@ public class FittingLaws
         {
             Assert.True(fit.Closest!.DistanceJnd <= fit.Straight!.DistanceJnd);
             Assert.True(fit.Simplest!.ChangedLines <= fit.Closest.ChangedLines);
-            Assert.All(Offers(fit), offer => Assert.All(offer.Lines.GroupBy(l => l.Pour.Name).Where(g => g.Key != "water"), poured =>
+            Assert.All(Offers(fit), offer => Assert.All(offer.Lines.SelectMany(l => l.Parts).GroupBy(p => p.Pour.Name).Where(g => g.Key != "water"), poured =>
                 Assert.InRange(poured.Sum(l => l.Mark.Millilitres), 0, bar.Bottles.Single(b => b.Name == poured.Key).Left.Millilitres + 1e-6)));
         }
     }

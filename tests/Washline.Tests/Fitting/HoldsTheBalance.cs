@@ -18,7 +18,7 @@ public class HoldsTheBalance
             var pours = closest.Lines.Select((l, i) => (l.Pour.Name, i == line ? ml : l.Mark.Millilitres)).ToList();
             if (fit.Hold(pours, [line]) is not { } held) continue;
             Assert.Equal((bottle, ml), (held.Lines[line].Pour.Name, held.Lines[line].Mark.Millilitres));
-            var search = fit.SearchForTests();
+            var search = fit.PouredForTests();
             var least = search.All().Where(c => c[line].Option.Item.Name == bottle && Math.Abs(c[line].Mark.Millilitres - ml) < 1e-9).Min(search.Distance);
             Assert.Equal(least, held.DistanceJnd, 1e-8);
             Assert.True(held.DistanceJnd <= fit.Pour(pours)!.DistanceJnd + 1e-9, "The rest as it was is one way of finding it anew.");

@@ -54,14 +54,12 @@ public class LeastDistance
 
     private static void Compare(Fit fit, string what)
     {
-        var search = fit.SearchForTests();
-        var all = search.All().Select(c => (Changes: c.Count(x => !x.Mark.IsMakers), D: search.Distance(c))).ToList();
-        var least = all.Min(c => c.D);
+        var (least, fewest, simplest, split) = EveryCandidate.Of(fit)!.Value;
         Assert.True(Math.Abs(least - fit.Closest!.DistanceJnd) < 1e-8, $"{what}: {fit.Closest.DistanceJnd} was found, {least} is there.");
-        var fewest = all.Where(c => c.D <= least + Quarter).Min(c => c.Changes);
+        Assert.Equal(split, fit.Closest.Lines.Any(l => l.IsSplit));
         Assert.True(fewest == fit.Simplest!.ChangedLines, $"{what}: {fit.Simplest.ChangedLines} changes were found, {fewest} are enough.");
         Assert.True(fit.Simplest.DistanceJnd <= least + Quarter + 1e-8, what);
-        Assert.Equal(all.Where(c => c.Changes <= fewest).Min(c => c.D), fit.Simplest.DistanceJnd, 1e-8);
+        Assert.Equal(simplest, fit.Simplest.DistanceJnd, 1e-8);
     }
 
     private static string Words(Spec spec) => $"{string.Join(", ", spec.Lines.Select(l => $"{l.Amount.Written} {l.Ingredient} {l.Strength}"))}; {spec.Method.Technique}, {spec.Ice}";

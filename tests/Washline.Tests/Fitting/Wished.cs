@@ -40,8 +40,7 @@ public class Wished
             foreach (var wish in wishes)
             {
                 var wished = Fit.Find(spec, bar, All, wish);
-                var search = wished.SearchForTests();
-                bool Holds(Choice[] c)
+                bool Holds(Search search, Choice[] c)
                 {
                     var sip = search.Serve(c).Sip;
                     return (!wish.KeepVolume || Math.Abs(Jnd.OfVolume(sip.VolumeMl) - Jnd.OfVolume(fit.Target.Served.VolumeMl)) <= 0.5)
@@ -52,7 +51,7 @@ public class Wished
                         && (wish.KeepLines.Count == 0 || c[0].Mark.IsMakers);
                 }
 
-                var all = search.All().Where(Holds).Select(search.Distance).DefaultIfEmpty(double.PositiveInfinity).Min();
+                var all = EveryCandidate.Of(wished, Holds)?.Least ?? double.PositiveInfinity;
                 if (wished.Closest is null)
                 {
                     Assert.Equal(wish.In(spec).Single().Words, wished.Refused!.Binds);
@@ -121,7 +120,7 @@ public class Wished
             Assert.Equal(others.Select(o => o.DistanceJnd).Order(), others.Select(o => o.DistanceJnd));
             static string Bottles(Offer o) => string.Join(", ", o.Lines.Select(l => l.Pour.Name));
             Assert.Equal(others.Count + 1, others.Append(fit.Closest!).Select(Bottles).Distinct().Count());
-            var search = fit.SearchForTests();
+            var search = fit.PouredForTests();
             var least = search.All().GroupBy(c => string.Join(", ", c.Select(x => x.Option.Item.Name))).ToDictionary(g => g.Key, g => g.Min(search.Distance));
             foreach (var other in others) Assert.Equal(least[Bottles(other)], other.DistanceJnd, 1e-8);
             // The second of all sets of bottles is among them, unless it is too far off.

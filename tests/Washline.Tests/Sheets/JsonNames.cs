@@ -85,7 +85,12 @@ public sealed class JsonNames : IDisposable
             Has(offer.GetProperty("served"), Glass);
             Has(offer.GetProperty("moves"), "sugar acid strength volume temperature");
             Assert.Equal(5, offer.GetProperty("lines").GetArrayLength());
-            foreach (var line in offer.GetProperty("lines").EnumerateArray()) Has(line, "asked bottle volumeMl measure standInJnd");
+            foreach (var line in offer.GetProperty("lines").EnumerateArray())
+            {
+                Has(line, "asked bottle volumeMl measure parts standInJnd");
+                Has(Assert.Single(line.GetProperty("parts").EnumerateArray()), "bottle volumeMl measure");
+            }
+
         }
 
         Assert.Equal("1 1/2 oz overproof rum", answer.GetProperty("straight").GetProperty("lines")[0].GetProperty("asked").GetString());
