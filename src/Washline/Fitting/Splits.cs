@@ -33,28 +33,30 @@ internal static class Splits
 
         var found = new List<Slot.Option>();
         var pairs = new HashSet<(string, string)>();
-        foreach (var (nearlyEmpty, rest) in Emptied(asked, ranked, measure, useUp))
+        // Two parts poured by eye hit no strength: without a measure only what is left is topped up.
+        if (bar.Measures.Count > 0 && Level(asked) is { } level)
         {
-            if (!pairs.Add((nearlyEmpty.Item.Name, rest.Item.Name))) continue;
-            var (a, b) = (As(nearlyEmpty), As(rest));
-            found.AddRange(amounts.Select(n => n.Emptied(a, b)).OfType<(Choice, Choice)>().Select(p => Together(asked, p)));
+            var cut = water is null ? null : new Slot.Option(water, 0, "", 0, 1, []);
+            foreach (var (a, b) in Sides(asked, level, offered, cut).Where(p => useUp is null || (!Is(p.A, useUp) && !Is(p.B, useUp))))
+            {
+                pairs.UnionWith([(a.Item.Name, b.Item.Name), (b.Item.Name, a.Item.Name)]);
+                found.AddRange(amounts.Select(n => n.Nearest(a, b, p => level(p).Typical, level(asked).Typical)).OfType<(Choice, Choice)>().Select(p => Together(asked, p)));
+            }
         }
 
-        // Two parts poured by eye hit no strength: without a measure only what is left is topped up.
-        if (bar.Measures.Count == 0 || Level(asked) is not { } level) return found;
-        foreach (var (a, b) in Sides(asked, offered, water is null ? null : new Slot.Option(water, 0, "", 0, 1, [])).Where(p => useUp is null || !Is(p.A, useUp) && !Is(p.B, useUp)))
+        foreach (var (nearlyEmpty, rest) in Emptied(asked, ranked, measure, useUp))
         {
-            if (pairs.Contains((a.Item.Name, b.Item.Name)) || pairs.Contains((b.Item.Name, a.Item.Name))) continue;
-            found.AddRange(amounts.Select(n => n.Nearest(a, b, p => level(p).Typical, level(asked).Typical)).OfType<(Choice, Choice)>().Select(p => Together(asked, p)));
+            if (pairs.Contains((nearlyEmpty.Item.Name, rest.Item.Name))) continue;
+            var (a, b) = (As(nearlyEmpty), As(rest));
+            found.AddRange(amounts.Select(n => n.Emptied(a, b)).OfType<(Choice, Choice)>().Select(p => Together(asked, p)));
         }
 
         return found;
     }
 
     // Pairs that lie on both sides of what was meant, and of all that its maker may have meant by it; water is the weaker side where nothing else is.
-    private static IEnumerable<(Slot.Option A, Slot.Option B)> Sides(Pour asked, IReadOnlyList<Slot.Option> offered, Slot.Option? water)
+    private static IEnumerable<(Slot.Option A, Slot.Option B)> Sides(Pour asked, Func<Pour, Band> level, IReadOnlyList<Slot.Option> offered, Slot.Option? water)
     {
-        var level = Level(asked)!;
         var meant = level(asked);
         var (low, high) = (Math.Min(meant.Low, meant.Typical * (1 - OneSide)), Math.Max(meant.High, meant.Typical * (1 + OneSide)));
         double Of(Slot.Option o) => level(o.Item.Pour).Typical;

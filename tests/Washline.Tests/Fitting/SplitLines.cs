@@ -144,6 +144,7 @@ public class SplitLines
     [InlineData("2 oz aged rum (50 %)", "aged-rum 40 500; overproof-rum 63 500", "1¼ oz aged-rum + ¾ oz overproof-rum", "40 % alone would be weaker: overproof-rum brings it to 48.7 % where 50 % was meant")]
     [InlineData("2 oz light rum (40 %)", "light-rum 63 500", "1¼ oz light-rum + ¾ oz water", "63 % alone would be stronger: water brings it down to 39.8 %")]
     [InlineData("2 oz rye whisky (45 %)", "rye-whisky 45 35; bourbon 45 500", "what is left (35 ml) rye-whisky + up to 2 oz bourbon", "only 35 mL of rye-whisky are left: bourbon makes up the rest; bourbon stands in for rye whisky")]
+    [InlineData("2 oz aged rum (50 %)", "aged-rum 40 55; overproof-rum 63 500", "1¼ oz aged-rum + ¾ oz overproof-rum", "40 % alone would be weaker")] // 55 mL are less than 2 oz: no reason to empty it
     [InlineData("2 oz rye whisky (45 %)", "rye-whisky 45 25; bourbon 45 27", "what is left (25 ml) rye-whisky + up to 1¾ oz bourbon", "only 25 mL of rye-whisky are left: bourbon makes up the rest")]
     public void A_bartender_would_pour_and_say_it_so(string spirit, string bottles, string poured, string why)
     {
