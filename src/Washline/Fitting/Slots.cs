@@ -35,7 +35,8 @@ internal static class Slots
                 .Select(r => Option(line, asked, r.Item, r.StandIn, bar, reach))
                 // Where the nearest bottle is nearly empty, one that holds enough goes first.
                 .OrderBy(o => o.StandInJnd + (o.Item.LeftMl < asked.Millilitres.Typical ? 0.5 : 0)).ToList();
-            var split = splits ? new Lazy<IReadOnlyList<Slot.Option>>(() => Splits.Of(line, asked, options, [.. ranked.Where(r => r.StandIn.Jnd < StandIns.Limit)], water, bar, reach, useUp)) : null;
+            double Left(ShelfItem item) => item.LeftMl - slots.Where(s => s.Index != i && s.Options[0].Item.Name == item.Name).Sum(s => s.AskedMl);
+            var split = splits ? new Lazy<IReadOnlyList<Slot.Option>>(() => Splits.Of(line, asked, options, [.. ranked.Where(r => r.StandIn.Jnd < StandIns.Limit)], water, bar, reach, Left, useUp)) : null;
             // Where no bottle holds half of what is asked for, two of them may.
             if (options.Count == 0 && split is not null) (options, split) = ([.. split.Value], null);
             if (options.Count > 0)

@@ -13,9 +13,15 @@ internal readonly record struct SplitAmount(Measure Measure, int Steps, double A
     // As with one bottle, a mark that is nearly the maker's amount is taken to be it.
     private double StepMl => Measure.Step * Measure.UnitMl is var step && Math.Abs(Steps * step - AskedMl) <= Marks.Near * AskedMl ? AskedMl / Steps : step;
 
-    /// <summary>The mix of two bottles on the marks that comes nearest to what was meant; nothing where neither bottle may be poured so, or one alone is as near.</summary>
-    public (Choice A, Choice B)? Nearest(Slot.Option a, Slot.Option b, Func<Pour, double> level, double meant)
+    /// <summary>The mix of two bottles on the marks that comes nearest to what was meant; nothing where there is not enough of them, or one alone is as near.</summary>
+    /// <param name="a">The nearer bottle.</param>
+    /// <param name="b">The other.</param>
+    /// <param name="left">How much of a bottle there is for this line, mL.</param>
+    /// <param name="level">What is to be hit.</param>
+    /// <param name="meant">How much of it.</param>
+    public (Choice A, Choice B)? Nearest(Slot.Option a, Slot.Option b, Func<ShelfItem, double> left, Func<Pour, double> level, double meant)
     {
+        var (leftA, leftB) = (left(a.Item), left(b.Item));
         var (stepMl, ofA, ofB) = (StepMl, level(a.Item.Pour), level(b.Item.Pour));
         var least = Math.Min(Math.Abs(ofA - meant), Math.Abs(ofB - meant)) - Little;
         var best = 0;
@@ -23,7 +29,7 @@ internal readonly record struct SplitAmount(Measure Measure, int Steps, double A
         for (var n = Steps - 1; n >= 1; n--)
         {
             var off = Math.Abs((n * ofA + (Steps - n) * ofB) / Steps - meant);
-            if (off >= least || n * stepMl > a.Item.LeftMl + Little || (Steps - n) * stepMl > b.Item.LeftMl + Little) continue;
+            if (off >= least || n * stepMl > leftA + Little || (Steps - n) * stepMl > leftB + Little) continue;
             (best, least) = (n, off - Little);
         }
 

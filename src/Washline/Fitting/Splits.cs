@@ -22,9 +22,10 @@ internal static class Splits
     /// <param name="water">What a spirit may be cut with; nothing where the drink is lengthened anyway.</param>
     /// <param name="bar">The home.</param>
     /// <param name="reach">How far from the maker's amount both together may be.</param>
+    /// <param name="left">How much of a bottle the other lines leave, mL.</param>
     /// <param name="useUp">A bottle that is to be emptied, if any.</param>
-    public static IReadOnlyList<Slot.Option> Of(
-        Line line, Pour asked, IReadOnlyList<Slot.Option> offered, IReadOnlyList<(ShelfItem Item, (double Jnd, string Reason) StandIn)> ranked, ShelfItem? water, Bar bar, Reach reach, string? useUp)
+    public static IReadOnlyList<Slot.Option> Of(Line line, Pour asked, IReadOnlyList<Slot.Option> offered, IReadOnlyList<(ShelfItem Item, (double Jnd, string Reason) StandIn)> ranked,
+        ShelfItem? water, Bar bar, Reach reach, Func<ShelfItem, double> left, string? useUp)
     {
         if (line.Amount.Unit.Kind is not (UnitKind.Poured or UnitKind.Part) || asked.Last || asked.Kind.Is("solid") || asked.Millilitres.Typical <= 0) return [];
         var measure = Marks.Of(line.Amount, bar.Measures);
@@ -40,7 +41,7 @@ internal static class Splits
             foreach (var (a, b) in Sides(asked, level, offered, cut).Where(p => useUp is null || (!Is(p.A, useUp) && !Is(p.B, useUp))))
             {
                 pairs.UnionWith([(a.Item.Name, b.Item.Name), (b.Item.Name, a.Item.Name)]);
-                found.AddRange(amounts.Select(n => n.Nearest(a, b, p => level(p).Typical, level(asked).Typical)).OfType<(Choice, Choice)>().Select(p => Together(asked, p)));
+                found.AddRange(amounts.Select(n => n.Nearest(a, b, left, p => level(p).Typical, level(asked).Typical)).OfType<(Choice, Choice)>().Select(p => Together(asked, p)));
             }
         }
 
