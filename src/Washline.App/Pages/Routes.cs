@@ -17,7 +17,7 @@ internal static class Routes
         {
             var bar = shelf.Load();
             if (bar.IsEmpty) return Show<WelcomePage>([]);
-            var fits = shelf.FitsWithin(bar, bar.Specs.Count <= FewSpecs ? Timeout.InfiniteTimeSpan : Patience);
+            var fits = shelf.FitsWithin(bar, PatienceFor(bar));
             if (fits.Any(f => f.Fit is null)) answer.Headers["Refresh"] = "2"; // seconds; what is being looked for then is there
             return Show<SpecsPage>(new() { ["Fits"] = fits, ["Bar"] = bar });
         });
@@ -40,7 +40,13 @@ internal static class Routes
             shelf.File.Change(bar => bar with { Settings = bar.Settings with { IceWet = form["ice"] == "wet" } });
             return To(Asked.Of(spec.Title, form).Address);
         });
-        site.MapGet("/tonight", () => Show<TonightPage>(new() { ["Tonight"] = shelf.Tonight(shelf.Load()) }));
+        site.MapGet("/tonight", (HttpResponse answer) =>
+        {
+            var bar = shelf.Load();
+            var (tonight, waiting) = shelf.TonightWithin(bar, PatienceFor(bar));
+            if (waiting > 0) answer.Headers["Refresh"] = "2";
+            return Show<TonightPage>(new() { ["Tonight"] = tonight, ["Waiting"] = waiting });
+        });
         site.MapGet("/bar", () => Show<BarPage>(new() { ["Bar"] = shelf.Load() }));
         site.MapGet("/read", () => Show<ReadPage>([]));
         site.MapPost("/read", async Task<IResult> (IFormCollection form) =>
@@ -60,6 +66,8 @@ internal static class Routes
         });
         site.MapFallback(() => Results.NotFound());
     }
+
+    private static TimeSpan PatienceFor(Drinks.Bar bar) => bar.Specs.Count <= FewSpecs ? Timeout.InfiniteTimeSpan : Patience;
 
     /// <summary>A page with what it shows.</summary>
     public static RazorComponentResult<T> Show<T>(Dictionary<string, object?> shown, int status = 200) where T : IComponent =>

@@ -67,6 +67,14 @@ internal sealed class Shelf(BarFile file)
         return homes.TryGetValue(bar, out var known) ? known.Evenings.GetOrAdd(string.Join('\f', bar.Specs.Select(SpecText.Write)), _ => Made()) : Made();
     }
 
+    /// <summary>The same as far as it is found in so much time: without what to buy as long as specs are still being fitted.</summary>
+    public (Tonight Tonight, int Waiting) TonightWithin(Bar bar, TimeSpan patience)
+    {
+        var fits = FitsWithin(bar, patience);
+        var waiting = fits.Count(f => f.Fit is null);
+        return waiting == 0 ? (Tonight(bar), 0) : (new Tonight(Fitting.Tonight.InOrder(fits.Select(f => f.Fit).OfType<Fit>()), []), waiting);
+    }
+
     private sealed record Known(string Home)
     {
         public ConcurrentDictionary<string, Tonight> Evenings { get; } = new(StringComparer.Ordinal);

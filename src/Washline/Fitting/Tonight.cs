@@ -34,6 +34,9 @@ public sealed record Tonight(IReadOnlyList<Fit> Fits, IReadOnlyList<Purchase> Bu
 
     /// <summary>The same from fits that are already found.</summary>
     public static Tonight Of(IReadOnlyList<Fit> fits, Bar bar, Kinds kinds, IReadOnlyDictionary<string, decimal>? prices = null) => new(
-        [.. fits.OrderBy(f => f.Closest?.DistanceJnd ?? double.PositiveInfinity).ThenBy(f => f.OutOfReach.Count).ThenBy(f => f.Spec.Title, StringComparer.OrdinalIgnoreCase)],
-        Purchase.Best(fits, bar, kinds, prices ?? new Dictionary<string, decimal>()));
+        InOrder(fits), Purchase.Best(fits, bar, kinds, prices ?? new Dictionary<string, decimal>()));
+
+    /// <summary>Fits in the order of what a drinker would notice; those out of reach last, by how much is missing.</summary>
+    public static IReadOnlyList<Fit> InOrder(IEnumerable<Fit> fits) =>
+        [.. fits.OrderBy(f => f.Closest?.DistanceJnd ?? double.PositiveInfinity).ThenBy(f => f.OutOfReach.Count).ThenBy(f => f.Spec.Title, StringComparer.OrdinalIgnoreCase)];
 }

@@ -105,6 +105,22 @@ public sealed class EveryAddressAnswers
         Assert.DoesNotContain("being fitted", await Rendered(new() { ["Fits"] = found, ["Bar"] = bar }), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task Tonight_shows_what_is_found_and_the_whole_once_nothing_is_waited_for()
+    {
+        await using var house = await OpenHouse.Open(demo: true);
+        var shelf = new Shelf(house.File);
+        var bar = shelf.Load();
+        shelf.Fit(bar.Specs[0], bar);
+        var (part, waiting) = shelf.TonightWithin(bar, TimeSpan.Zero);
+        Assert.Equal(bar.Specs.Count, part.Fits.Count + waiting);
+        if (waiting > 0) Assert.Empty(part.Buying);
+        Assert.Contains(bar.Specs[0].Title, part.Fits.Select(f => f.Spec.Title));
+        var (whole, none) = shelf.TonightWithin(bar, Timeout.InfiniteTimeSpan);
+        Assert.Equal((0, bar.Specs.Count), (none, whole.Fits.Count));
+        Assert.Equal(Washline.Fitting.Tonight.Of(bar, Washline.Drinks.Kinds.Catalogue).Fits.Select(f => f.Spec.Title), whole.Fits.Select(f => f.Spec.Title));
+    }
+
     private static async Task<string> Rendered(Dictionary<string, object?> shown)
     {
         await using var services = new ServiceCollection().AddLogging().BuildServiceProvider();
