@@ -7,6 +7,8 @@ switch (args.FirstOrDefault())
         return 0;
     case "startup":
         return Startup.Measure(args.Skip(1).FirstOrDefault() is { } n ? int.Parse(n, System.Globalization.CultureInfo.InvariantCulture) : 15);
+    case "fits":
+        return Fits.Measure(args.Skip(1).FirstOrDefault() is { } fits ? int.Parse(fits, System.Globalization.CultureInfo.InvariantCulture) : 60, "bench/fits.svg");
     default:
         BenchmarkSwitcher.FromAssembly(typeof(Startup).Assembly).Run(args);
         return 0;

@@ -17,6 +17,12 @@ public sealed record Service(Technique Technique, double Seconds, ServedIce Serv
     /// <summary>Temperature of what is poured in last, °C: a bottle from the fridge. Common practice, no source.</summary>
     public const double FridgeC = 5;
 
+    /// <summary>Grams of ice in a shaker or mixing glass, however little the drink.</summary>
+    internal const double LeastIceG = 200;
+
+    /// <summary>Grams of ice there for a gram of a larger drink.</summary>
+    internal const double IcePerDrink = 1.5;
+
     /// <summary>The longest that drink and ice are followed, seconds; a drink left longer is taken as left so long.</summary>
     public const double MostSeconds = 600;
 
@@ -54,7 +60,7 @@ public sealed record Service(Technique Technique, double Seconds, ServedIce Serv
             Technique.NoIce => new Ice(0, 32, celsius),
             _ when DrunkWithIce => new Ice(Math.Min(Ice.MostG, 1.6 * grams), CrushedEdge, celsius),
             _ when InGlass => new Ice(IceInGlass(), EdgeInGlass, celsius),
-            _ => new Ice(Math.Clamp(1.5 * grams, 200, Ice.MostG), 32, celsius),
+            _ => new Ice(Math.Clamp(IcePerDrink * grams, LeastIceG, Ice.MostG), 32, celsius),
         };
     }
 

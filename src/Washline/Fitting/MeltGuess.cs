@@ -6,10 +6,11 @@ namespace Washline.Fitting;
 
 /// <summary>A quick guess of melt and temperature near one drink, so that a search need not run the ice for every candidate.</summary>
 /// <remarks>
-/// Second order, with what two moves do together, in strength, sugars, single sugars and acid, and mass of what meets the ice, and in the share that goes in last; and a bend where the rates
-/// of the ice stop answering to strength. From runs of the full model around the drink. The search counts on it only to order candidates: whatever could still win is computed in full.
+/// Second order, with what two moves do together, in strength, sugars, single sugars and acid, mass and temperature of what meets the ice, third in strength; bends where the rates of the ice stop
+/// answering to strength and where a small drink gets no less ice; and what goes in after the ice is joined in full. From runs of the full model around the drink. The search counts on it only to
+/// order candidates: whatever could still win is computed in full.
 /// </remarks>
-internal sealed class MeltGuess
+internal sealed partial class MeltGuess
 {
     private const int Features = 5;
     private const double PerHundredth = 20; // the bend's term for one strength beyond, near in size to the others
@@ -18,6 +19,10 @@ internal sealed class MeltGuess
     private readonly Service service;
     private readonly double beyond;
     private readonly bool unbent;
+    private readonly double strengthBy;
+    private readonly double perScarce;
+    private readonly bool cubic;
+    private readonly double scarce;
     private readonly double[] centre = new double[Features];
     private readonly double[] per = new double[Features];
     private readonly int[] moved;
@@ -32,13 +37,21 @@ internal sealed class MeltGuess
     public MeltGuess(in Mixture first, in Mixture last, Service service, ReadOnlySpan<double> reach)
     {
         this.service = service;
-        Of(Total(first, last), centre);
+        Of(Total(first, last), service.InGlass, centre);
+        var met = service.InGlass ? first + last : first;
+        strengthBy = Fraction(Total(first, last)) is > 0 and var about ? met.Strength.Fraction / about : 1;
         beyond = Beyond(Total(first, last));
         var most = first.Mass > 0 ? reach.ToArray() : new double[Features];
         moved = [.. Enumerable.Range(0, Features).Where(k => most[k] > 1e-7)];
+        cubic = moved.Length > 0 && moved[0] == 0;
         foreach (var k in moved) per[k] = 1 / most[k];
-        var samples = Samples(first, last, most);
-        var terms = MostTerms(moved.Length);
+        // Of a small drink the ice is as much as of a larger one: where that begins among the candidates, there is a bend in the mass.
+        var turn = Math.Log(Service.LeastIceG / Service.IcePerDrink);
+        var meets = !service.InGlass && !service.DrunkWithIce && service.Technique != Technique.NoIce && Math.Abs(turn - centre[3]) < most[3];
+        perScarce = meets ? per[3] : 0;
+        scarce = Scarce(centre[3]);
+        var samples = Samples(first, last, most, meets ? turn - centre[3] : 0, met.Strength.Fraction);
+        var terms = MostTerms(moved.Length) - (meets ? 0 : 2);
         var rows = new double[samples.Count][];
         var (melts, temperatures) = (new double[samples.Count], new double[samples.Count]);
         for (var s = 0; s < samples.Count; s++)
@@ -47,14 +60,15 @@ internal sealed class MeltGuess
             var totals = Total(a, b);
             rows[s] = new double[terms];
             Terms(totals, rows[s]);
-            var serving = Serving.Of(a, b, service, service.IceWet ?? true, service.Seconds);
+            // What goes in after the ice is joined to the drink in full, each time.
+            var serving = Serving.Of(a, service.InGlass ? b : Mixture.Empty, service, service.IceWet ?? true, service.Seconds);
             melts[s] = totals.MetMass <= 0 ? 0 : serving.MeltG / totals.MetMass;
             temperatures[s] = serving.TemperatureC;
         }
 
         // Where no run lies clearly beyond, nothing is known of the bend, and it is left out.
-        unbent = rows.All(r => Math.Abs(r[^1]) < Clearly);
-        if (unbent) Array.ForEach(rows, r => r[^1] = 0);
+        unbent = rows.All(r => Math.Abs(r[^2]) < Clearly);
+        if (unbent) Array.ForEach(rows, r => (r[^2], r[^1]) = (0, 0));
         (melt, celsius) = Fit(rows, melts, temperatures);
     }
 
@@ -71,93 +85,9 @@ internal sealed class MeltGuess
             c += celsius[t] * terms[t];
         }
 
-        return (m * totals.MetMass, c);
-    }
-
-    /// <summary>Strength, double and single sugars as shares of what meets the ice, the logarithm of its mass, and the share that goes in last.</summary>
-    public static void Of(in Totals totals, Span<double> features)
-    {
-        var mass = totals.MetMass;
-        features.Clear();
-        if (mass <= 0) return;
-        features[0] = totals.Met[1] / mass;
-        features[1] = totals.Met[2] / mass;
-        features[2] = totals.Met[3] / mass;
-        features[3] = Math.Log(mass);
-        features[4] = totals.LastMass / (mass + totals.LastMass);
-    }
-
-    private Totals Total(in Mixture first, in Mixture last) => Totals.Of(first, false, service.InGlass) + Totals.Of(last, true, service.InGlass);
-
-    private void Terms(in Totals totals, Span<double> terms)
-    {
-        Span<double> z = stackalloc double[Features];
-        Of(totals, z);
-        terms[0] = 1;
-        var t = 1;
-        for (var i = 0; i < moved.Length; i++)
-        {
-            var k = moved[i];
-            z[i] = (z[k] - centre[k]) * per[k];
-            terms[t++] = z[i];
-            for (var j = 0; j <= i; j++) terms[t++] = z[i] * z[j];
-        }
-
-        terms[t] = unbent ? 0 : PerHundredth * (Beyond(totals) - beyond);
-    }
-
-    private static int MostTerms(int features) => 2 + features * (features + 3) / 2;
-
-    // How far the strength of what meets the ice, as a fraction by volume, lies outside the strengths to which rates answer; its volume nearly.
-    private static double Beyond(in Totals totals)
-    {
-        const double contraction = 0.077, sugarMlPerG = 0.62;
-        var (mass, ethanol, sugar) = (totals.MetMass, totals.Met[1] * (1000 / EthanolWater.EthanolDensity), totals.Met[2] + totals.Met[3]);
-        var apart = mass - totals.Met[1] - sugar + ethanol + sugarMlPerG * sugar;
-        var fraction = apart <= 0 ? 0 : ethanol / apart;
-        fraction /= 1 - contraction * fraction;
-        return fraction - Math.Clamp(fraction, IceContact.Weakest, IceContact.Strongest);
-    }
-
-    // The drink itself, a step up and down each way, and two ways at once.
-    private List<(Mixture First, Mixture Last)> Samples(Mixture first, Mixture last, double[] reach)
-    {
-        var samples = new List<(Mixture, Mixture)> { (first, last) };
-        foreach (var k in moved)
-        {
-            samples.Add(Moved(first, last, k, reach[k]));
-            samples.Add(Moved(first, last, k, -reach[k]));
-            if (k == 0) samples.AddRange([Moved(first, last, k, reach[k] / 2), Moved(first, last, k, -reach[k] / 2)]);
-            foreach (var j in moved.TakeWhile(j => j < k))
-            {
-                var (a, b) = Moved(first, last, j, reach[j]);
-                samples.Add(Moved(a, b, k, reach[k]));
-            }
-        }
-
-        return samples;
-    }
-
-    private static (Mixture First, Mixture Last) Moved(Mixture first, Mixture last, int k, double step)
-    {
-        double ForWater(double there) => Math.Clamp(step * first.Mass, -there, first.Water * 0.9);
-        switch (k)
-        {
-            case 0:
-                var ethanol = ForWater(first.Ethanol);
-                return (first with { Ethanol = first.Ethanol + ethanol, Water = first.Water - ethanol }, last);
-            case 1:
-                var sucrose = ForWater(first.Sugars.Sucrose);
-                return (first with { Sugars = first.Sugars with { Sucrose = first.Sugars.Sucrose + sucrose }, Water = first.Water - sucrose }, last);
-            case 2:
-                var glucose = ForWater(first.Sugars.Glucose);
-                return (first with { Sugars = first.Sugars with { Glucose = first.Sugars.Glucose + glucose }, Water = first.Water - glucose }, last);
-            case 3:
-                return (first * Math.Exp(step), last * Math.Exp(step));
-            default:
-                var share = Math.Clamp(last.Mass / (first.Mass + last.Mass) + step, 0, 0.95);
-                return (first, last * (share / (1 - share) * first.Mass / Math.Max(1e-6, last.Mass)));
-        }
+        var melted = m * totals.MetMass;
+        if (service.InGlass || service.DrunkWithIce || totals.LastMass <= 0) return (melted, c);
+        return (melted, Joined(totals, melted, c));
     }
 
     // Least squares; a touch of ridge, for a step that could not be taken leaves its term at nought.
@@ -178,7 +108,7 @@ internal sealed class MeltGuess
             }
         }
 
-        for (var i = 0; i < n; i++) normal[i, i] += i == n - 1 ? 1e-4 : ridge;
+        for (var i = 0; i < n; i++) normal[i, i] += i >= n - 2 ? 1e-5 : ridge;
         var l = Matrix.Cholesky(normal);
         return (Matrix.Solve(l, m), Matrix.Solve(l, c));
     }

@@ -47,15 +47,21 @@ internal sealed partial class Search
     // Whether what is left goes round, and the full model has not found it beyond a limit.
     private bool Fits(int[] at) => (!Grid.Shares || Grid.AllFit(Grid.Choices(at))) && (refused.Count == 0 || !refused.Contains(Key(at)));
 
-    private double Off(int[] at) => Math.Abs(Distance(Grid.Choices(at)) - Guess(at));
+    private double Off(int[] at) => Distance(Grid.Choices(at)) - Math.Sqrt(estimate.Square(Grid.Sum(at), at));
 
-    // How far apart guess and full model are taken to be at that D: the farther a drink is from the one meant, the more of it hangs on the ice.
-    private double Apart(double d) => Math.Max(apart, ShareApart * d * d);
+    // So much farther than the guess the full model has it, in the middle of what was met.
+    private double Offset => met is var (low, high) ? (low + high) / 2 : 0;
 
-    // How far guess and full model are apart at most, one line away from that candidate: the two nearest other choices of each.
-    private double Beside(int[] from)
+    // How far apart guess and full model may be beyond that: the farther a drink is from the one meant, the more of it hangs on the ice.
+    private double Apart(double d) => Math.Max(LeastApart + ShareApart * d * d, met is var (low, high) ? Caution * (high - low) / 2 : 0);
+
+    private void Meet(double off) => met = met is var (low, high) ? (Math.Min(low, off), Math.Max(high, off)) : (off, off);
+
+    // How far guess and full model are apart one line away from that candidate: the two nearest other choices of each.
+    private void Beside(int[] from)
     {
-        var (at, most) = ((int[])from.Clone(), Off(from));
+        var at = (int[])from.Clone();
+        Meet(Off(from));
         for (var i = 0; i < at.Length; i++)
         {
             var (first, second, least, next) = (-1, -1, double.PositiveInfinity, double.PositiveInfinity);
@@ -71,13 +77,11 @@ internal sealed partial class Search
             foreach (var c in new[] { first, second })
             {
                 at[i] = c;
-                if (c >= 0) most = Math.Max(most, Off(at));
+                if (c >= 0) Meet(Off(at));
             }
 
             at[i] = from[i];
         }
-
-        return most;
     }
 
     // A guess about that candidate, as wide as lines go that are changed one at a time.
@@ -88,13 +92,13 @@ internal sealed partial class Search
         Span<double> farthest = stackalloc double[5];
         var reach = new double[5];
         var totals = Grid.Sum(at);
-        MeltGuess.Of(totals, centre);
+        MeltGuess.Of(totals, service.InGlass, centre);
         for (var i = 0; i < at.Length; i++)
         {
             farthest.Clear();
             foreach (var other in Grid.Lines[i])
             {
-                MeltGuess.Of(totals - Grid.Lines[i][at[i]].Totals + other.Totals, moved);
+                MeltGuess.Of(totals - Grid.Lines[i][at[i]].Totals + other.Totals, service.InGlass, moved);
                 for (var k = 0; k < 5; k++) farthest[k] = Math.Max(farthest[k], Math.Abs(moved[k] - centre[k]));
             }
 

@@ -9,8 +9,8 @@ namespace Washline.Fitting;
 internal sealed partial class Search
 {
     private const double Caution = 1.5; // how many times the worst difference met between guess and full model is allowed for
-    private const double LeastApart = 0.002; // JND that guess and full model are taken to be apart at the least
-    private const double ShareApart = 0.007; // of D², likewise
+    private const double LeastApart = 0.0025; // JND that guess and full model are taken to be apart at the least
+    private const double ShareApart = 0.0005; // of D², and so much more
     private const double Recentre = 0.004; // JND: where the guess is farther off at the best candidate, it is made anew there
     private const long MostWork = 40_000_000; // lines of candidates looked at: some seconds, and nobody waits longer for a last hundredth of a JND
     private const int Bounding = 100; // candidates that one could look at while a stretch is bounded
@@ -29,7 +29,7 @@ internal sealed partial class Search
     private readonly int[] makers;
     private Estimate estimate;
     private readonly HashSet<string> refused = [];
-    private double apart = LeastApart;
+    private (double Low, double High)? met;
 
     public Search(IReadOnlyList<Slot> slots, Service service, Sip target, Allowed? allowed = null)
     {
@@ -39,8 +39,8 @@ internal sealed partial class Search
         makers = Grid.Makers();
         estimate = About(makers);
         if (Near(makers, int.MaxValue) is not { } near) return;
-        if (Off(near.At) > Recentre) estimate = About(near.At);
-        apart = Math.Max(apart, Caution * Beside(near.At));
+        if (Math.Abs(Off(near.At)) > Recentre) estimate = About(near.At);
+        Beside(near.At);
     }
 
     /// <summary>The lines.</summary>
@@ -63,10 +63,10 @@ internal sealed partial class Search
             (Choice[]? best, var least) = (null, double.MaxValue);
             foreach (var (d, at) in found)
             {
-                if (d - Apart(d) > least) break;
+                if (d + Offset - Apart(d) > least) break;
                 var choices = Grid.Choices(at);
                 var exact = Distance(choices, out var serving);
-                apart = Math.Max(apart, Caution * Math.Abs(exact - d));
+                Meet(exact - d);
                 if (allowed.Over(serving.Sip, serving.Served.Ethanol, Grid.Sum(at).Price) > 0)
                 {
                     // It looked as if it kept the limits: it is not to stand in the way of others when they are looked at again.
@@ -77,9 +77,9 @@ internal sealed partial class Search
                 if (exact < least - 1e-12 || (exact < least + 1e-9 && best is not null && Easier(choices, best))) (best, least) = (choices, exact);
             }
 
-            if (best is null && (!IsProven || passedOver >= Math.Min(Farthest, nearer))) return (null, double.MaxValue);
+            if (best is null && (!IsProven || passedOver + Offset >= Math.Min(Farthest, nearer))) return (null, double.MaxValue);
             // Where the guess was found farther off than was allowed for, what was passed over is looked at again.
-            if (Math.Min(least, nearer) + Apart(Math.Min(least, nearer)) <= passedOver || double.IsPositiveInfinity(passedOver) || !IsProven) return least <= nearer ? (best, least) : (null, least);
+            if (Math.Min(least, nearer) + Apart(Math.Min(least, nearer)) <= passedOver + Offset || double.IsPositiveInfinity(passedOver) || !IsProven) return least <= nearer ? (best, least) : (null, least);
         }
     }
 
@@ -134,14 +134,14 @@ internal sealed partial class Search
     }
 
     /// <summary>D of those choices by the quick guess.</summary>
-    internal double Guess(int[] at) => Math.Sqrt(estimate.Square(Grid.Sum(at), at));
+    internal double Guess(int[] at) => Math.Sqrt(estimate.Square(Grid.Sum(at), at)) + Offset;
 
     // Every candidate whose guess is near the best guess, the best first, and the guess from which on candidates were passed over.
     private List<(double Guess, int[] At)> Found(int mostChanges, double nearer, out double passedOver)
     {
         passedOver = double.PositiveInfinity;
         var near = Near(makers, mostChanges);
-        var limit = Math.Min(nearer, near?.Distance ?? double.PositiveInfinity);
+        var limit = Math.Min(nearer - Offset, near?.Distance ?? double.PositiveInfinity);
         limit += 2 * Apart(limit);
         var found = new List<(double Guess, int[] At)>();
         if (near is { } first) found.Add((first.Distance, first.At));

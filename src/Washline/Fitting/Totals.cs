@@ -8,13 +8,13 @@ namespace Washline.Fitting;
 /// <param name="Poured">Grams of water, ethanol, sugars, and sugars by sweetness as sucrose.</param>
 /// <param name="Rest">Grams of acid as citric, grams of the acids themselves, mL of the acids, mL of the solids.</param>
 /// <param name="Met">Of what meets the ice: grams in all, ethanol, double sugars, single sugars with the acid.</param>
-/// <param name="Last">Grams of what goes in last; what it all cost; two lanes to spare.</param>
+/// <param name="Last">Grams of what goes in last; what it all cost; of what goes in last grams of ethanol, and of neither water nor ethanol.</param>
 internal readonly record struct Totals(Vector256<double> Poured, Vector256<double> Rest, Vector256<double> Met, Vector256<double> Last)
 {
     /// <summary>How many numbers that is.</summary>
     public const int Count = 16;
 
-    private static readonly int[] OfVolume = [0, 1, 2, 5, 6, 7, 8, 9, 10, 11, 12];
+    private static readonly int[] OfVolume = [0, 1, 2, 5, 6, 7, 8, 9, 10, 11, 12, 14, 15];
 
     /// <summary>The lanes on which the volume or the temperature of the drink depends.</summary>
     public static ReadOnlySpan<int> Weighed => OfVolume;
@@ -33,6 +33,10 @@ internal readonly record struct Totals(Vector256<double> Poured, Vector256<doubl
 
     public double LastMass => Last[0];
 
+    public double LastEthanol => Last[2];
+
+    public double LastSolids => Last[3];
+
     /// <summary>That mixture, going in first or last; in the glass what goes in last meets the ice too.</summary>
     public static Totals Of(in Mixture m, bool last, bool inGlass)
     {
@@ -43,7 +47,7 @@ internal readonly record struct Totals(Vector256<double> Poured, Vector256<doubl
             Vector256.Create(m.Water, m.Ethanol, m.Sugars.Total, m.Sugars.AsSucrose),
             Vector256.Create(m.Acid, m.Acids.Grams, m.Acids.Millilitres, solids),
             last && !inGlass ? Vector256<double>.Zero : met,
-            last ? Vector256.Create(m.Mass, 0, 0, 0) : Vector256<double>.Zero);
+            last ? Vector256.Create(m.Mass, 0, m.Ethanol, m.Mass - m.Water - m.Ethanol) : Vector256<double>.Zero);
     }
 
     /// <summary>What it all cost; what has no price counts as nothing.</summary>

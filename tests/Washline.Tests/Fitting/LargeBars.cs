@@ -1,4 +1,5 @@
 using Washline.Drinks;
+using Washline.Fitting;
 
 namespace Washline.Tests.Fitting;
 
@@ -6,6 +7,19 @@ namespace Washline.Tests.Fitting;
 public static class LargeBars
 {
     private static readonly Measure Fine = new("fine measure", "ml", 5, 2.5, 60);
+
+    /// <summary>The first one from that seed on that lies within reach: its search, with so many bottles for each line (the program itself offers four at most), and the drink that is aimed at.</summary>
+    internal static (Spec Spec, Search Search, Sip Meant, Service Service) Search(int seed, int lines = 6, int bottles = 4, double stepMl = 2.5)
+    {
+        foreach (var (spec, bar) in Some(50, seed, lines, bottles, stepMl))
+        {
+            var fit = Fit.Of(spec, bar, Kinds.Catalogue);
+            var (slots, missing) = Slots.For(spec, fit.Target, bar, Kinds.Catalogue, bottles, Reach.Usual);
+            if (missing.Count == 0) return (spec, new Search(slots, fit.Home.Service, fit.Aim), fit.Aim, fit.Home.Service);
+        }
+
+        throw new InvalidOperationException($"Of fifty bars from seed {seed} on none makes the drink.");
+    }
 
     /// <summary>So many of them.</summary>
     public static IEnumerable<(Spec Spec, Bar Bar)> Some(int count, int seed, int lines = 6, int bottles = 4, double stepMl = 2.5)
