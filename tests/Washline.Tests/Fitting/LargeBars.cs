@@ -14,7 +14,7 @@ public static class LargeBars
         foreach (var (spec, bar) in Some(50, seed, lines, bottles, stepMl))
         {
             var fit = Fit.Of(spec, bar, Kinds.Catalogue);
-            var (slots, missing) = Slots.For(spec, fit.Target, bar, Kinds.Catalogue, bottles, Reach.Usual);
+            var (slots, missing) = Slots.For(spec, fit.Target, bar, Kinds.Catalogue, bottles, Reach.Usual, splits: false, useUp: null);
             if (missing.Count == 0) return (spec, new Search(slots, fit.Home.Service, fit.Aim), fit.Aim, fit.Home.Service);
         }
 
