@@ -141,6 +141,8 @@ internal sealed partial class Search
     {
         passedOver = double.PositiveInfinity;
         var near = Near(makers, mostChanges);
+        // How far off the guess is where this search begins; it is looked at in full even where it seems to lie beyond what is asked for.
+        if (near is { } start) Meet(Off(start.At));
         var limit = Math.Min(nearer - Offset, near?.Distance ?? double.PositiveInfinity);
         limit += 2 * Apart(limit);
         var found = new List<(double Guess, int[] At)>();
@@ -191,7 +193,7 @@ internal sealed partial class Search
 
         IsProven &= work <= MostWork;
         passedOver = limit;
-        return [.. found.Where(f => f.Guess <= limit).DistinctBy(f => Key(f.At)).OrderBy(f => f.Guess)];
+        return [.. found.Where((f, i) => f.Guess <= limit || (i == 0 && near is not null)).DistinctBy(f => Key(f.At)).OrderBy(f => f.Guess)];
     }
 
     private static string Key(int[] at) => string.Join(',', at);
