@@ -1,3 +1,4 @@
+using System.Runtime.Intrinsics;
 using Washline.Drinks;
 using Washline.Mixtures;
 
@@ -22,9 +23,20 @@ internal sealed class Estimate(Grid grid, MeltGuess guess, Sip target)
     {
         var sip = Sip(totals);
         var square = target.To(sip).Square;
-        for (var i = 0; i < at.Length && square <= most; i++) square += grid.Lines[i][at[i]].Cost(sip.VolumeMl);
+        var perMl = Vector256.Create(1 / sip.VolumeMl);
+        for (var i = 0; i < at.Length && square <= most; i += 4)
+        {
+            Vector256<double> Of(int k, ReadOnlySpan<int> at) => k < at.Length ? grid.Noticed(k)[at[k]] : Vector256<double>.Zero;
+            square += Vector256.Sum(Pourable.Costs(Turned(Of(i, at), Of(i + 1, at), Of(i + 2, at), Of(i + 3, at)), perMl));
+        }
+
         return square;
     }
+
+    /// <summary>The first numbers of four, their second, third and fourth.</summary>
+    public static (Vector256<double> First, Vector256<double> Second, Vector256<double> Third, Vector256<double> Fourth) Turned(
+        in Vector256<double> a, in Vector256<double> b, in Vector256<double> c, in Vector256<double> d) =>
+        (Vector256.Create(a[0], b[0], c[0], d[0]), Vector256.Create(a[1], b[1], c[1], d[1]), Vector256.Create(a[2], b[2], c[2], d[2]), Vector256.Create(a[3], b[3], c[3], d[3]));
 
     /// <summary>How volume, mL, and temperature, °C, answer to each of the totals.</summary>
     public (Totals Volume, Totals Celsius) Slopes(in Totals totals, in Sip middle)

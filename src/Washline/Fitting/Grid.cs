@@ -1,3 +1,4 @@
+using System.Runtime.Intrinsics;
 using Washline.Mixtures;
 
 namespace Washline.Fitting;
@@ -13,6 +14,7 @@ internal sealed class Grid
     private readonly IReadOnlyList<Slot> slots;
     private readonly HashSet<string> shared;
     private readonly Totals[][] adds;
+    private readonly Vector256<double>[][] noticed;
 
     public Grid(IReadOnlyList<Slot> slots, bool inGlass)
     {
@@ -21,6 +23,7 @@ internal sealed class Grid
         var varied = 0;
         Lines = [.. slots.Select(s => s.AskedMl >= least && varied++ < MostVaried ? Line(s, inGlass) : [Pourable.Of(s, new Choice(s.Options[0], s.Options[0].Makers), inGlass)])];
         adds = [.. Lines.Select(l => l.Select(p => p.Totals).ToArray())];
+        noticed = [.. Lines.Select(l => l.Select(p => p.Noticed).ToArray())];
         // A bottle that several lines may take is only poured as long as there is some left.
         shared = [.. slots.SelectMany(s => s.Options.SelectMany(o => o.Bottles).Select(b => b.Name).Distinct()).GroupBy(n => n).Where(g => g.Count() > 1).Select(g => g.Key)];
     }
@@ -30,6 +33,9 @@ internal sealed class Grid
 
     /// <summary>What each choice of a line adds.</summary>
     public Totals[] Adds(int line) => adds[line];
+
+    /// <summary>What is noticed of each choice of a line, see <see cref="Pourable.Noticed"/>.</summary>
+    public Vector256<double>[] Noticed(int line) => noticed[line];
 
     /// <summary>How many candidates there are; a number so large that it cannot be counted is the largest there is.</summary>
     public long Size => Lines.Aggregate(1L, (n, l) => n > long.MaxValue / l.Length ? long.MaxValue : n * l.Length);

@@ -1,3 +1,4 @@
+using System.Runtime.Intrinsics;
 using Washline.Drinks;
 using Washline.Fitting.Guessing;
 using Washline.Mixtures;
@@ -13,6 +14,7 @@ namespace Washline.Fitting;
 internal sealed partial class MeltGuess
 {
     private const int Features = 5;
+    private const int Beside = 4; // drinks that go over the ice at once
     private const double PerHundredth = 20; // the bend's term for one strength beyond, near in size to the others
     private const double Clearly = 0.2; // of that term: a hundredth of strength
 
@@ -26,8 +28,7 @@ internal sealed partial class MeltGuess
     private readonly double[] centre = new double[Features];
     private readonly double[] per = new double[Features];
     private readonly int[] moved;
-    private readonly double[] melt;
-    private readonly double[] celsius;
+    private readonly Vector128<double>[] terms; // of melt in grams by gram of what meets the ice, and °C
 
     /// <summary>A guess about that drink.</summary>
     /// <param name="first">What meets the ice.</param>
@@ -51,47 +52,68 @@ internal sealed partial class MeltGuess
         perScarce = meets ? per[3] : 0;
         scarce = Scarce(centre[3]);
         var samples = Samples(first, last, most, meets ? turn - centre[3] : 0, met.Strength.Fraction);
-        var terms = MostTerms(moved.Length) - (meets ? 0 : 2);
+        var count = MostTerms(moved.Length) - (meets ? 0 : 2);
         var rows = new double[samples.Count][];
         var (melts, temperatures) = (new double[samples.Count], new double[samples.Count]);
         for (var s = 0; s < samples.Count; s++)
         {
-            var (a, b) = samples[s];
-            var totals = Total(a, b);
-            rows[s] = new double[terms];
+            var totals = Total(samples[s].First, samples[s].Last);
+            rows[s] = new double[count];
             Terms(totals, rows[s]);
-            // What goes in after the ice is joined to the drink in full, each time.
-            var serving = Serving.Of(a, service.InGlass ? b : Mixture.Empty, service, service.IceWet ?? true, service.Seconds);
-            melts[s] = totals.MetMass <= 0 ? 0 : serving.MeltG / totals.MetMass;
-            temperatures[s] = serving.TemperatureC;
+            if (s % Beside == 0) Follow(samples, s, melts, temperatures);
+            melts[s] = totals.MetMass <= 0 ? 0 : melts[s] / totals.MetMass;
         }
 
         // Where no run lies clearly beyond, nothing is known of the bend, and it is left out.
         unbent = rows.All(r => Math.Abs(r[^2]) < Clearly);
         if (unbent) Array.ForEach(rows, r => (r[^2], r[^1]) = (0, 0));
-        (melt, celsius) = Fit(rows, melts, temperatures);
+        terms = Fit(rows, melts, temperatures);
     }
 
     /// <summary>Grams of melt, and °C in the glass.</summary>
     public (double MeltG, double Celsius) For(in Totals totals)
     {
-        Span<double> terms = stackalloc double[MostTerms(Features)];
-        terms = terms[..melt.Length];
-        Terms(totals, terms);
-        var (m, c) = (0.0, 0.0);
-        for (var t = 0; t < terms.Length; t++)
-        {
-            m += melt[t] * terms[t];
-            c += celsius[t] * terms[t];
-        }
-
+        Span<double> values = stackalloc double[MostTerms(Features)];
+        values = values[..terms.Length];
+        Terms(totals, values);
+        var sum = Vector128<double>.Zero;
+        for (var t = 0; t < values.Length; t++) sum += terms[t] * values[t];
+        var (m, c) = (sum[0], sum[1]);
         var melted = m * totals.MetMass;
         if (service.InGlass || service.DrunkWithIce || totals.LastMass <= 0) return (melted, c);
         return (melted, Joined(totals, melted, c));
     }
 
+    // What comes of four of them, side by side where there is ice to go over. What goes in after the ice is joined to the drink in full, each time, and is not in here.
+    private void Follow(List<(Mixture First, Mixture Last)> samples, int from, double[] melts, double[] temperatures)
+    {
+        var count = Math.Min(Beside, samples.Count - from);
+        Span<Meeting> meetings = new Meeting[Beside];
+        var happens = service.Technique != Technique.Blend;
+        for (var k = 0; k < Beside; k++)
+        {
+            var (first, last) = samples[from + Math.Min(k, count - 1)];
+            meetings[k] = Meeting.Of(first, service.InGlass ? last : Mixture.Empty, service, service.IceWet ?? true);
+            happens &= meetings[k].Happens;
+        }
+
+        IceRun run = default;
+        if (happens)
+        {
+            run = IceRun.Beside(meetings[0].Begin(), meetings[1].Begin(), meetings[2].Begin(), meetings[3].Begin());
+            run.Advance(service.Seconds);
+        }
+
+        for (var k = 0; k < count; k++)
+        {
+            var chilled = happens ? run.After(meetings[k].Drink, k) : meetings[k].After(service.Seconds);
+            melts[from + k] = chilled.MeltG + (service.DrunkWithIce ? chilled.IceLeftG : 0);
+            temperatures[from + k] = chilled.TemperatureC;
+        }
+    }
+
     // Least squares; a touch of ridge, for a step that could not be taken leaves its term at nought.
-    private static (double[] Melt, double[] Celsius) Fit(double[][] rows, double[] melts, double[] temperatures)
+    private static Vector128<double>[] Fit(double[][] rows, double[] melts, double[] temperatures)
     {
         const double ridge = 1e-9;
         var n = rows[0].Length;
@@ -110,6 +132,6 @@ internal sealed partial class MeltGuess
 
         for (var i = 0; i < n; i++) normal[i, i] += i >= n - 2 ? 1e-5 : ridge;
         var l = Matrix.Cholesky(normal);
-        return (Matrix.Solve(l, m), Matrix.Solve(l, c));
+        return [.. Matrix.Solve(l, m).Zip(Matrix.Solve(l, c), Vector128.Create)];
     }
 }

@@ -11,7 +11,7 @@ public static class Noticing
     public const double FlavourWeight = 0.5;
 
     // Level at which a stand-in counts in full: 8 mL of ordinary spirit, or half a millilitre of bitters, in 100 mL of drink. Judgement.
-    private const double FullLevel = 8;
+    internal const double FullLevel = 8;
 
     /// <summary>Level of a flavour in a drink: millilitres in 100 mL, times its potency.</summary>
     public static double Level(double potency, double ml, double carry, double drinkMl) =>

@@ -1,3 +1,4 @@
+using System.Runtime.Intrinsics;
 using Washline.Measures;
 
 namespace Washline.Fitting;
@@ -46,6 +47,31 @@ internal sealed record Pourable(Choice Choice, Totals Totals, double Level, doub
         var flavour = least > 0 ? least : most < 0 ? most : 0;
         return Noticing.Square(flavour, standIn);
     }
+
+    /// <summary>What is noticed of it, for several at once: the flavour's count is asinh of the first number by the drink's mL, over k; the flavour as meant; the stand-in; and the mL from which on it counts in full.</summary>
+    public Vector256<double> Noticed { get; } = Vector256.Create(Level * Jnd.Flavour.K / Jnd.Flavour.Floor, MeantJnd, StandInJnd, StandInLevel / Noticing.FullLevel);
+
+    /// <summary>What four of them add to D², each in a drink of so many mL.</summary>
+    /// <param name="noticed">Four numbers of each, see <see cref="Noticed"/>: all first ones, then all second ones, and so on.</param>
+    /// <param name="perMl">One by the mL.</param>
+    public static Vector256<double> Costs(in (Vector256<double> Level, Vector256<double> Meant, Vector256<double> StandIn, Vector256<double> Full) noticed, Vector256<double> perMl)
+    {
+        var flavour = Count(noticed.Level * perMl) - noticed.Meant;
+        var standIn = noticed.StandIn * Vector256.Min(Vector256<double>.One, noticed.Full * perMl);
+        return flavour * flavour * Noticing.FlavourWeight + standIn * standIn;
+    }
+
+    /// <summary>The least that four of them add in any drink between those volumes.</summary>
+    public static Vector256<double> Leasts(in (Vector256<double> Level, Vector256<double> Meant, Vector256<double> StandIn, Vector256<double> Full) noticed, double lowMl, double highMl)
+    {
+        var (most, least) = (Count(noticed.Level * Vector256.Create(1 / lowMl)) - noticed.Meant, Count(noticed.Level * Vector256.Create(1 / highMl)) - noticed.Meant);
+        // The larger the drink, the thinner the flavour: where it passes what was meant, nothing is noticed.
+        var flavour = Vector256.Max(least, Vector256<double>.Zero) + Vector256.Min(most, Vector256<double>.Zero);
+        var standIn = noticed.StandIn * Vector256.Min(Vector256<double>.One, noticed.Full * Vector256.Create(1 / highMl));
+        return flavour * flavour * Noticing.FlavourWeight + standIn * standIn;
+    }
+
+    private static Vector256<double> Count(Vector256<double> z) => Vector256.Log(z + Vector256.Sqrt(z * z + Vector256<double>.One)) * (1 / Jnd.Flavour.K);
 
     private double StandIn(double drinkMl) => StandInJnd <= 0 ? 0 : Noticing.StandIn(StandInJnd, StandInLevel / drinkMl);
 }

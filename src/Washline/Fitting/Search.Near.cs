@@ -57,27 +57,28 @@ internal sealed partial class Search
 
     private void Meet(double off) => met = met is var (low, high) ? (Math.Min(low, off), Math.Max(high, off)) : (off, off);
 
-    // How far guess and full model are apart one line away from that candidate: the two nearest other choices of each.
+    // How far guess and full model are apart one line away from that candidate: the nearest other amount, and the nearest of every other bottle that may come into it. Another bottle may bring the
+    // drink to where the ice answers otherwise.
     private void Beside(int[] from)
     {
         var at = (int[])from.Clone();
         Meet(Off(from));
+        var most = Math.Sqrt(estimate.Square(Grid.Sum(from), from)) + Suspect;
         for (var i = 0; i < at.Length; i++)
         {
-            var (first, second, least, next) = (-1, -1, double.PositiveInfinity, double.PositiveInfinity);
-            for (var c = 0; c < Grid.Lines[i].Length; c++)
+            var line = Grid.Lines[i];
+            for (var c = 0; c < line.Length;)
             {
-                at[i] = c;
-                if (c == from[i]) continue;
-                var square = estimate.Square(Grid.Sum(at), at, next);
-                if (square < least) (second, next, first, least) = (first, least, c, square);
-                else if (square < next) (second, next) = (c, square);
-            }
+                var (bottle, best, least) = (line[c].Choice.Option, -1, double.PositiveInfinity);
+                for (; c < line.Length && ReferenceEquals(line[c].Choice.Option, bottle); c++)
+                {
+                    at[i] = c;
+                    if (c != from[i] && estimate.Square(Grid.Sum(at), at, least) is var square && square < least) (best, least) = (c, square);
+                }
 
-            foreach (var c in new[] { first, second })
-            {
-                at[i] = c;
-                if (c >= 0) Meet(Off(at));
+                if (best < 0 || (least > most * most && !ReferenceEquals(bottle, line[from[i]].Choice.Option))) continue;
+                at[i] = best;
+                Meet(Off(at));
             }
 
             at[i] = from[i];
@@ -91,6 +92,7 @@ internal sealed partial class Search
         Span<double> moved = stackalloc double[5];
         Span<double> farthest = stackalloc double[5];
         var reach = new double[5];
+        var one = new double[5];
         var totals = Grid.Sum(at);
         MeltGuess.Of(totals, service.InGlass, centre);
         for (var i = 0; i < at.Length; i++)
@@ -102,10 +104,11 @@ internal sealed partial class Search
                 for (var k = 0; k < 5; k++) farthest[k] = Math.Max(farthest[k], Math.Abs(moved[k] - centre[k]));
             }
 
-            for (var k = 0; k < 5; k++) reach[k] += farthest[k] * farthest[k];
+            for (var k = 0; k < 5; k++) (reach[k], one[k]) = (reach[k] + farthest[k] * farthest[k], Math.Max(one[k], farthest[k]));
         }
 
-        for (var k = 0; k < 5; k++) reach[k] = Wide * Math.Sqrt(reach[k]);
+        // What one line can do alone is within reach: another bottle may bring the drink to where the ice answers otherwise.
+        for (var k = 0; k < 5; k++) reach[k] = Math.Max(one[k], Wide * Math.Sqrt(reach[k]));
         var (first, last) = Grid.Mixtures(Grid.Choices(at));
         return new Estimate(Grid, new MeltGuess(first, last, service, reach), target);
     }

@@ -14,8 +14,9 @@ internal sealed partial class Search
     private const double Recentre = 0.004; // JND: where the guess is farther off at the best candidate, it is made anew there
     private const long MostWork = 40_000_000; // lines of candidates looked at: some seconds, and nobody waits longer for a last hundredth of a JND
     private const int Bounding = 100; // candidates that one could look at while a stretch is bounded
-    private const double FewEnough = 2500; // candidates that are looked at without parting the stretch
+    private const double FewEnough = 800; // candidates that are looked at without parting the stretch
 
+    private const double Suspect = 0.3; // JND beyond the best guess: a bottle that may come into it, if the guess is off there
     private const double Farthest = 12; // JND: nobody asks how another drink is best made
     private const double Wide = 0.6; // of how far lines go that are changed one at a time: the steps of the quick guess
     private const double Leeway = 0.002; // share by which a quick guess may stand beyond a limit and still be looked at in full
@@ -29,6 +30,7 @@ internal sealed partial class Search
     private readonly int[] makers;
     private Estimate estimate;
     private readonly HashSet<string> refused = [];
+    private readonly int[]? start;
     private (double Low, double High)? met;
 
     public Search(IReadOnlyList<Slot> slots, Service service, Sip target, Allowed? allowed = null)
@@ -40,7 +42,8 @@ internal sealed partial class Search
         estimate = About(makers);
         if (Near(makers, int.MaxValue) is not { } near) return;
         if (Math.Abs(Off(near.At)) > Recentre) estimate = About(near.At);
-        Beside(near.At);
+        start = near.At;
+        Beside(start);
     }
 
     /// <summary>The lines.</summary>
@@ -140,9 +143,10 @@ internal sealed partial class Search
     private List<(double Guess, int[] At)> Found(int mostChanges, double nearer, out double passedOver)
     {
         passedOver = double.PositiveInfinity;
-        var near = Near(makers, mostChanges);
-        // How far off the guess is where this search begins; it is looked at in full even where it seems to lie beyond what is asked for.
-        if (near is { } start) Meet(Off(start.At));
+        var again = mostChanges >= makers.Length && start is not null && Possible(start, mostChanges);
+        var near = again ? (start!, Math.Sqrt(estimate.Square(Grid.Sum(start!), start!))) : Near(makers, mostChanges);
+        // How far off the guess is where this search begins; that is looked at in full even where it seems to lie beyond what is asked for.
+        if (!again && near is { } from) Meet(Off(from.At));
         var limit = Math.Min(nearer - Offset, near?.Distance ?? double.PositiveInfinity);
         limit += 2 * Apart(limit);
         var found = new List<(double Guess, int[] At)>();

@@ -61,8 +61,7 @@ internal sealed partial class Slab
         for (var i = 0; i < best.Length; i++)
         {
             if (left.Kept[i].Length < 2) continue;
-            var (middle, lost) = (default(Sums), 0.0);
-            for (var c = from[i]; c < from[i + 1]; c++) middle += At(c) * share[c];
+            var (middle, lost) = (means[i], 0.0);
             for (var c = from[i]; c < from[i + 1]; c++) lost += share[c] <= 0 ? 0 : share[c] * Curve(At(c) - middle) / 2;
             if (line < 0 || lost > most) (line, most) = (i, lost);
         }

@@ -1,3 +1,4 @@
+using System.Runtime.Intrinsics;
 using Washline.Measures;
 
 namespace Washline.Fitting;
@@ -5,45 +6,56 @@ namespace Washline.Fitting;
 /// <content>The plane that touches D² at the mean drink, and what it stands on.</content>
 internal sealed partial class Slab
 {
-    // The plane's slopes (without the lines' own costs), and its height at the mean drink less what is not certain.
-    private Sums Pull(out double height)
+    // Sugar, acid and strength, one beside the other; the last place is empty.
+    private static readonly Vector256<double> K = Vector256.Create(Jnd.Sugar.K, Jnd.Acid.K, Jnd.Strength.K, 1);
+    private static readonly Vector256<double> PerK = Vector256<double>.One / K;
+    private static readonly Vector256<double> PerFloor = Vector256.Create(1 / Jnd.Sugar.Floor, 1 / Jnd.Acid.Floor, 1 / Jnd.Strength.Floor, 0);
+    private static readonly Vector256<double> PerGram = Vector256.Create(Meant.PerGram, Meant.PerGram, Meant.PercentPerGram, 0);
+
+    private Vector256<double> level; // of the mean drink
+    private Vector256<double> slope; // counts by level
+    private Vector256<double> off; // counts from what was meant
+    private double warm; // °C, likewise
+
+    private static Vector256<double> Tastes(in Sums sums) => Vector256.Create(sums.Sweet, sums.Acid, sums.Ethanol, 0);
+
+    // The plane's slopes at the mean drink, without the lines' own costs.
+    private Sums Pull()
     {
-        var ml = volumeFrom + mean.Volume;
-        var (level0, push0, height0, slack0) = Push(Jnd.Sugar, meant.Sugar, Meant.PerGram * mean.Sweet / ml);
-        var (level1, push1, height1, slack1) = Push(Jnd.Acid, meant.Acid, Meant.PerGram * mean.Acid / ml);
-        var (level2, push2, height2, slack2) = Push(Jnd.Strength, meant.Strength, Meant.PercentPerGram * mean.Ethanol / ml);
-        var warm = celsiusFrom + mean.Celsius - meant.Sip.TemperatureC;
-        var push3 = 2 * Meant.OfCelsius * warm;
-        slack = slack0 + slack1 + slack2 + Math.Abs(push3) * offC;
-        height = height0 + height1 + height2 + Meant.OfCelsius * warm * warm - slack;
-        var perMl = 1 / middleMl;
-        return new Sums(push0 * Meant.PerGram * perMl, push1 * Meant.PerGram * perMl, push2 * Meant.PercentPerGram * perMl,
-            hold - (push0 * level0 + push1 * level1 + push2 * level2) * perMl, push3);
+        level = Tastes(mean) * PerGram * (1 / (volumeFrom + mean.Volume));
+        var z = K * level * PerFloor;
+        var root = Vector256.Sqrt(z * z + Vector256<double>.One);
+        slope = PerFloor / root;
+        off = Vector256.Log(z + root) * PerK - counted;
+        warm = celsiusFrom + mean.Celsius - meant.Sip.TemperatureC;
+        var push = off * slope * (2 / middleMl);
+        var pull = push * PerGram;
+        return new Sums(pull[0], pull[1], pull[2], hold - Vector256.Sum(push * level), 2 * Meant.OfCelsius * warm);
     }
 
-    // One taste: how hard it pulls, what it costs, and how far off that may be: a level is a ratio to the volume, to its middle only within the half width of the stretch, and the volume is a
-    // sum only nearly.
-    private (double Level, double Push, double Height, double Slack) Push(JndScale scale, double count, double level)
+    // The plane's height at the mean drink, less what is not certain: a level is a ratio to the middle volume only within the half width of the stretch, and the volume is a sum only nearly.
+    private double Height()
     {
-        var off = scale.Count(level) - count;
-        var push = 2 * off * scale.Slope(level);
-        // The farthest level that matters is where this taste alone makes the most.
-        var far = (most + Math.Abs(off)) * Math.Sqrt(scale.Floor * scale.Floor + scale.K * level * (scale.K * level)) * Math.Exp(scale.K * (most + Math.Abs(off)));
-        return (level, push, off * off, Math.Abs(push) * (half * far + level * OffMl / middleMl));
+        slack = Math.Abs(2 * Meant.OfCelsius * warm) * offC + Slack(Jnd.Sugar, 0) + Slack(Jnd.Acid, 1) + Slack(Jnd.Strength, 2);
+        return Vector256.Sum(off * off) + Meant.OfCelsius * warm * warm - slack;
     }
 
-    // How much D² bends along a way.
+    // What the width of the stretch makes of a level's move from the mean drink's grows with the move, and the bend of the square, κ at the least up to the farthest level that matters (where
+    // this taste alone makes the most), outgrows it.
+    private double Slack(JndScale scale, int taste)
+    {
+        var push = 2 * off[taste] * slope[taste];
+        var far = Math.Max(most, Math.Abs(off[taste]));
+        var least = scale.Slope(scale.Level(counted[taste] + far));
+        var bend = least * least * Math.Max(0.05, 1 - scale.K * far);
+        return push * half * (push * half) / (4 * bend) + Math.Abs(push) * level[taste] * OffMl / middleMl;
+    }
+
+    // How much D² bends along a way, at the mean drink of the last pull.
     private double Curve(in Sums way)
     {
-        var ml = volumeFrom + mean.Volume;
-        return 2 * (Bend(Jnd.Sugar, Meant.PerGram, mean.Sweet / ml, way.Sweet, way.Volume) + Bend(Jnd.Acid, Meant.PerGram, mean.Acid / ml, way.Acid, way.Volume)
-            + Bend(Jnd.Strength, Meant.PercentPerGram, mean.Ethanol / ml, way.Ethanol, way.Volume) + Meant.OfCelsius * way.Celsius * way.Celsius);
-    }
-
-    private double Bend(JndScale scale, double per, double perMl, double grams, double ml)
-    {
-        var moves = scale.Slope(per * perMl) * per * (grams - perMl * ml) / middleMl;
-        return moves * moves;
+        var moves = slope * (Tastes(way) * PerGram - level * way.Volume) * (1 / middleMl);
+        return 2 * (Vector256.Sum(moves * moves) + Meant.OfCelsius * way.Celsius * way.Celsius);
     }
 
     // Volume and temperature as sums over the lines, near the mean drink.
@@ -63,12 +75,17 @@ internal sealed partial class Slab
         mean = default;
         for (var i = 0; i < best.Length; i++)
         {
+            (means[i], costs[i]) = (default, 0);
             for (var c = from[i]; c < from[i + 1]; c++)
             {
                 ref readonly var adds = ref grid.Adds(i)[stretch.Kept[i][c - from[i]]];
                 (volume[c], celsius[c]) = (ofVolume.Dot(adds), ofCelsius.Dot(adds));
-                if (share[c] > 0) mean += At(c) * share[c];
+                if (share[c] <= 0) continue;
+                means[i] += At(c) * share[c];
+                costs[i] += cost[c] * share[c];
             }
+
+            mean += means[i];
         }
 
         volumeFrom = sip.VolumeMl - mean.Volume;

@@ -14,7 +14,7 @@ internal sealed partial class Slab
 {
     private const int Sweeps = 8;
     private const int Rounds = 3;
-    private const double Enough = 5e-5; // of the D² that matters: nearer the touching point need not be known
+    private const double Enough = 3e-4; // of the D² that matters: nearer the touching point need not be known
 
     private readonly Stretch stretch;
     private readonly Grid grid;
@@ -22,6 +22,7 @@ internal sealed partial class Slab
     private readonly double middleMl;
     private readonly double half;
     private readonly double most;
+    private readonly Vector256<double> counted; // what was meant
 
     // Where the choices of a line begin, and for each choice its own cost, what it adds to the sums, its share of the mean drink, and what it costs under the plane.
     private readonly int[] from;
@@ -35,6 +36,8 @@ internal sealed partial class Slab
     private readonly double[] reduced;
 
     private readonly int[] best;
+    private readonly Sums[] means; // of each line
+    private readonly double[] costs;
     private Sums mean;
     private double volumeFrom;
     private double celsiusFrom;
@@ -53,21 +56,23 @@ internal sealed partial class Slab
         (this.grid, this.meant, this.stretch, this.most) = (grid, meant, stretch, most);
         middleMl = Math.Sqrt(stretch.LowMl * stretch.HighMl);
         half = Math.Sqrt(stretch.HighMl / stretch.LowMl) - 1;
+        counted = Vector256.Create(meant.Sugar, meant.Acid, meant.Strength, 0);
         var lines = stretch.Kept.Length;
         from = new int[lines + 1];
         for (var i = 0; i < lines; i++) from[i + 1] = from[i] + stretch.Kept[i].Length;
         var n = from[lines];
         (cost, sweet, acid, ethanol, volume) = (new double[n], new double[n], new double[n], new double[n], new double[n]);
-        (celsius, share, reduced, best) = (new double[n], new double[n], new double[n], new int[lines]);
+        (celsius, share, reduced, best, means, costs) = (new double[n], new double[n], new double[n], new int[lines], new Sums[lines], new double[lines]);
         for (var i = 0; i < lines; i++)
         {
-            var sum = stretch.Shares[i].Sum();
-            for (var c = 0; c < stretch.Kept[i].Length; c++)
+            var (sum, kept, noticed, adds) = (stretch.Shares[i].Sum(), stretch.Kept[i], grid.Noticed(i), grid.Adds(i));
+            for (var c = 0; c < kept.Length; c++)
             {
-                var (at, pourable) = (from[i] + c, grid.Lines[i][stretch.Kept[i][c]]);
-                cost[at] = pourable.Least(stretch.LowMl, stretch.HighMl);
-                (sweet[at], acid[at], ethanol[at]) = (pourable.Totals.Sweet, pourable.Totals.Acid, pourable.Totals.Ethanol);
-                share[at] = sum > 1e-6 ? stretch.Shares[i][c] / sum : 1.0 / stretch.Kept[i].Length;
+                var at = from[i] + c;
+                ref readonly var totals = ref adds[kept[c]];
+                (sweet[at], acid[at], ethanol[at]) = (totals.Sweet, totals.Acid, totals.Ethanol);
+                share[at] = sum > 1e-6 ? stretch.Shares[i][c] / sum : 1.0 / kept.Length;
+                if (c % 4 == 0) Cost(kept, noticed, c, at);
             }
         }
 
@@ -100,6 +105,14 @@ internal sealed partial class Slab
         return at;
     }
 
+    // Of four choices.
+    private void Cost(int[] kept, Vector256<double>[] noticed, int c, int at)
+    {
+        Vector256<double> Of(int k) => k < kept.Length ? noticed[kept[k]] : Vector256<double>.Zero;
+        var costs = Pourable.Leasts(Estimate.Turned(Of(c), Of(c + 1), Of(c + 2), Of(c + 3)), stretch.LowMl, stretch.HighMl);
+        for (var k = 0; k < 4 && c + k < kept.Length; k++) cost[at + k] = costs[k];
+    }
+
     private void Touch(Estimate estimate)
     {
         Straighten(estimate);
@@ -127,22 +140,17 @@ internal sealed partial class Slab
         var gained = 0.0;
         for (var i = 0; i < best.Length; i++)
         {
-            var pull = Pull(out _);
+            var pull = Pull();
             var at = Values(i, pull);
-            var (was, wasCost) = (default(Sums), 0.0);
-            for (var c = from[i]; c < from[i + 1]; c++)
-            {
-                if (share[c] <= 0) continue;
-                was += At(c) * share[c];
-                wasCost += cost[c] * share[c];
-            }
-
-            var way = At(at) - was;
-            var slope = cost[at] - wasCost + pull.Dot(way);
+            var way = At(at) - means[i];
+            var more = cost[at] - costs[i];
+            var slope = more + pull.Dot(way);
             if (slope > -1e-9) continue;
             var step = Math.Min(1, -slope / Math.Max(1e-12, Curve(way)));
             gained -= slope * step;
             mean += way * step;
+            means[i] += way * step;
+            costs[i] += more * step;
             for (var c = from[i]; c < from[i + 1]; c++) share[c] *= 1 - step;
             share[at] += step;
         }
@@ -184,16 +192,10 @@ internal sealed partial class Slab
     // The bound under the plane at the mean drink, with the pull on the volume that makes it highest.
     private void Plane(Estimate? estimate)
     {
-        var pull = Pull(out var height);
+        var pull = Pull();
         pull = pull with { Volume = pull.Volume - hold };
         for (var i = 0; i < best.Length; i++) best[i] = Values(i, pull);
-        if (estimate is not null)
-        {
-            Measure(estimate);
-            pull = Pull(out height);
-            pull = pull with { Volume = pull.Volume - hold };
-        }
-
-        Hold(height + meant.LeastOfVolume(stretch.LowMl, stretch.HighMl) - pull.Dot(mean));
+        if (estimate is not null) Measure(estimate);
+        Hold(Height() + meant.LeastOfVolume(stretch.LowMl, stretch.HighMl) - pull.Dot(mean));
     }
 }

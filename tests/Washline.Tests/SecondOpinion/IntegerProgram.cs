@@ -27,7 +27,7 @@ internal sealed class IntegerProgram
     private const double Coarse = 1.02; // a stretch of volume, as a ratio
     private const double Fine = 1.004;
     private const double Around = 0.02;
-    private const double Seconds = 5; // for one stretch
+    private const double Effort = 5; // for one stretch, in the solver's own measure of work, near a second: the same on a busy machine
 
     private readonly Search search;
     private readonly Meant meant;
@@ -138,7 +138,7 @@ internal sealed class IntegerProgram
         model.Add(costs <= (long)(most * PerSquare));
         model.Minimize(costs);
 
-        var solver = new CpSolver { StringParameters = FormattableString.Invariant($"num_workers:1,random_seed:1,max_time_in_seconds:{Seconds}") };
+        var solver = new CpSolver { StringParameters = FormattableString.Invariant($"num_workers:1,random_seed:1,max_deterministic_time:{Effort}") };
         var status = solver.Solve(model);
         if (status is CpSolverStatus.Optimal or CpSolverStatus.Feasible)
             best = ([.. takes.Select(l => Array.FindIndex(l, solver.BooleanValue))], solver.ObjectiveValue / PerSquare);
