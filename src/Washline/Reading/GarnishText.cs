@@ -7,7 +7,7 @@ internal static partial class GarnishText
 {
     /// <summary>A list of garnishes, parted by semicolons.</summary>
     public static List<string> Split(string words) =>
-        [.. words.Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Select(g => g.TrimEnd('.', ' ')).Where(g => g.Length > 0)];
+        [.. words.Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Select(g => g.TrimEnd('.', ' ')).Where(g => g.Any(char.IsLetterOrDigit))];
 
     /// <summary>The garnish of a line such as <c>Garnish with a lemon twist.</c>; nothing when it is no such line.</summary>
     public static string? Of(string text) => Leading().Match(text) is { Success: true } garnish ? garnish.Groups[1].Value.Trim() : null;
@@ -66,7 +66,7 @@ internal static partial class GarnishText
     [GeneratedRegex(@"^\s*garnish(?:ed|es)?\s+(?:it\s+|each\s+|the\s+\w+\s+)?(?:with|of)\s+(.+)$", RegexOptions.IgnoreCase)]
     private static partial Regex Leading();
 
-    [GeneratedRegex(@"^\s*(.+?)[\s,(–—-]+(?:for|to|as)\s+(?:a\s+|the\s+)?(?:garnish(?:ing|es)?|decorat(?:e|ion)|serve|finish)\)?\s*[.!;,]*$|^\s*(?<what>[^\d:]+?)[\s,(–—-]+garnish\)?\s*[.!;,]*$", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^\s*(.+?)[\s,(–—-]+(?:for|to|as)\s+(?:a\s+|the\s+)?(?:garnish(?:ing|es)?|decorat(?:e|ion)|serve|finish)\)?[\s.!;:,–—-]*$|^\s*(?<what>[^\d:]+?)[\s,(–—-]+garnish\)?[\s.!;:,–—-]*$", RegexOptions.IgnoreCase)]
     private static partial Regex Trailing();
 
     [GeneratedRegex(@"\b" + Laying + @"(?:\s+(?:on|in|over|if|and)\b.*|\s*\(.*\))?[.!]?$", RegexOptions.IgnoreCase)]

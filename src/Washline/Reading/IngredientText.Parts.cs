@@ -157,11 +157,12 @@ internal sealed partial class IngredientText
         return of.Success ? at + of.Length : at;
     }
 
-    // A joining word left at the front is no part of the name: `of lime juice`, `x lime juice`.
-    private static string Tidy(string text)
+    // A joining word left at the front is no part of the name (`of lime juice`, `x lime juice`), nor is what hangs behind it; what one of them hid is taken off too.
+    internal static string Tidy(string text)
     {
         var name = Hanging().Replace(Squeeze(text.Trim(Between)), "");
-        return Joined().Match(name) is { Success: true } joined ? Tidy(name[joined.Length..]) : name;
+        if (Joined().Match(name) is { Success: true } joined) name = name[joined.Length..];
+        return name.Length < text.Length ? Tidy(name) : name;
     }
 
     private static string Squeeze(string text) => Blanks().Replace(text, " ").Trim();

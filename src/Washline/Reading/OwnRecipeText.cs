@@ -16,7 +16,7 @@ internal sealed partial class OwnRecipeText(Kinds kinds, IngredientText ingredie
     /// <returns>Nothing when it is none.</returns>
     public OwnRecipe? Read(SourceLine line, int at, IReadOnlyList<Line> lines)
     {
-        if (line.Text.Length > SourceLine.Longest || Form().Match(line.Text, at) is not { Success: true } form) return null;
+        if (line.Text.Length > SourceLine.Longest || Form().Match(Blanks().Replace(line.Text[Math.Min(at, line.Text.Length)..], " ")) is not { Success: true } form) return null;
         var name = Bare(form.Groups["name"].Value);
         var words = form.Groups["words"].Value.Trim();
         if (words.Length == 0 || !IsMade(name, lines) || !TellsHow(words)) return null;
@@ -30,7 +30,8 @@ internal sealed partial class OwnRecipeText(Kinds kinds, IngredientText ingredie
     /// <param name="isUsed">Whether a list stands below the name and another calls for it, so that it needs no mark of a heading.</param>
     public string? Heading(SourceLine line, int at, IReadOnlyList<Line> lines, Func<string, bool> isUsed)
     {
-        var text = line.Text[Math.Min(at, line.Text.Length)..];
+        // Wide gaps are closed first: the pattern would try every way to share them out.
+        var text = Blanks().Replace(line.Text[Math.Min(at, line.Text.Length)..], " ");
         if (text.Length > 60 || Over().Match(text) is not { Success: true } over) return null;
         var name = Bare(over.Groups["name"].Value);
         var marked = line.IsHeading || over.Groups["for"].Success || over.Groups["colon"].Success;

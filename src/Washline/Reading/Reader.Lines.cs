@@ -6,6 +6,7 @@ namespace Washline.Reading;
 internal sealed partial class Reader
 {
     private const int FruitWithin = 8; // words between a fruit and its juice
+    private const int MostTurns = 3; // of writing a line and reading it back
 
     private ReadAs Kept(SourceLine line, IngredientLine found)
     {
@@ -26,10 +27,28 @@ internal sealed partial class Reader
         var told = found.Problems;
         var remark = "";
         if (Carried(found) is { } carried) (made, told, remark) = (carried, [.. told.Where(p => !p.What.EndsWith("has no unit.", StringComparison.Ordinal))], $"no unit is written; taken as {carried.Amount.Unit.Name}, as in the line before");
+        (made, told) = Settled(line, made, told);
         problems.AddRange(told);
         spec.Add(made, line, remark);
         if (ownRecipes.InBrackets(line.Text, made.Ingredient) is { } recipe) spec.Add(recipe);
         return ReadAs.Ingredient;
+    }
+
+    // An ingredient is what the line reads back as that it is written as; where that is something else, the words may be taken in more than one way.
+    private (Line Made, IReadOnlyList<Problem> Told) Settled(SourceLine line, Line made, IReadOnlyList<Problem> told)
+    {
+        if (isReadingBack || told.Count > 0) return (made, told);
+        for (var turn = 0; turn < MostTurns; turn++)
+        {
+            var once = LineText.Write(made);
+            if (once == Bulletless(line.Text) && turn == 0) return (made, told);
+            var again = new Reader(kinds) { isReadingBack = true }.Read(SourceLine.Split($"A\n\n60 ml gin\n{once}\n\nmethod: stir"));
+            if (again.Specs is not [{ Lines: [_, var read], Garnish.Count: 0, OwnRecipes.Count: 0, Notes.Count: 0, Method.Written: "stir", Glass: "" }] || again.Problems.Count > 0 || read.Kind != made.Kind || read.Amount.Unit != made.Amount.Unit || read.Amount.Low != made.Amount.Low) break;
+            if (LineText.Write(read) == once) return (made, told);
+            made = read;
+        }
+
+        return (made, [line.Problem(BulletEnd(line.Text), $"“{Short(Bulletless(line.Text))}” may be read in more than one way.", "Write an amount and an ingredient alone on a line, such as `30 ml lime juice`, and the rest as a `note:`.")]);
     }
 
     // `Squeeze a lime and measure 20 ml of the juice`: the fruit is told before.
@@ -167,7 +186,7 @@ internal sealed partial class Reader
         if (GarnishText.IsGarnish(words) && spec.Lines.Count > 0) return Value(line, Key.Garnish, words, words);
         spec.HasIngredientLines = true;
         var comma = words.IndexOf(',', StringComparison.Ordinal);
-        var made = new Line { Amount = spec.Shared ?? Amount.Unsaid, Ingredient = name, Kind = kind, Note = comma < 0 ? "" : words[(comma + 1)..].Trim() };
+        var made = new Line { Amount = spec.Shared ?? Amount.Unsaid, Ingredient = IngredientText.Tidy(name), Kind = kind, Note = comma < 0 ? "" : words[(comma + 1)..].Trim() };
         spec.Add(made, line);
         if (spec.Shared is null)
         {

@@ -27,6 +27,7 @@ internal sealed partial class Reader
     private bool sectionHasLines;
     private bool afterBlank;
     private bool hasList;
+    private bool isReadingBack;
     private int makingEnd;
     private CreditText? ofAll;
     private readonly List<(int Spec, Problem Problem)> empties = [];

@@ -33,7 +33,7 @@ internal static class FuzzPieces
         "<html>", "<script type=\"application/ld+json\">", "</script>", "<!--", "-->", "<li>60 ml gin</li>", "<h1>X</h1>", "<style>", "<title>", "<plaintext>", "<![CDATA[", "<table><tr><td>",
     ];
 
-    public static string[] Between { get; } = [" ", " ", " ", "\n", "\n\n", "", "\r\n", "\t", "\u00A0", "\0", "\uFEFF", "\u200B", "\u202E", "\uD83C", "\uDF78", ". ", ", "];
+    public static string[] Between { get; } = [" ", " ", " ", "\n", "\n\n", "", "\r\n", "\t", "\u00A0", "\0", "\uFEFF", "\u200B", "\u202E", "\uD83C", "\uDF78", ". ", ", ", new string(' ', 40)];
 
     private static readonly string[] Marks = [", ", ", ", ", ", " · ", " / ", " and ", "; ", " – ", ": ", " | ", " & ", " with ", ". "];
     private static readonly string[] Spelled = ["one", "half a", "two and a half", "three quarters of an", "a couple of", "a few", "a dozen", "twenty five", "one hundred and one", "zero", "a", "an"];

@@ -50,11 +50,22 @@ public class NothingIsDroppedTests
 
     [Theory]
     [InlineData("(2:1) of top up , fresh juice of")]
+    [InlineData("to top lime juice pass on: /")]
+    [InlineData("rinse rye whiskey /   /")]
+    [InlineData("half a lime juice garnish: \t")]
+    [InlineData("1-1/2 , / lime juice ,")]
     public void What_was_once_written_another_way_the_second_time_is_not(string line)
     {
         var once = SpecText.Write(Assert.Single(Draft.Read("Test Drink\n60 ml gin\n" + line, Kinds.Catalogue).Specs));
         Assert.Equal(once, SpecText.Write(Assert.Single(Draft.Read(once, Kinds.Catalogue).Specs)));
     }
+
+    [Theory]
+    [InlineData("gin 2–3 dashes , fresh to top soda")]
+    [InlineData("rye whiskey - gin top up 60 ml")]
+    [InlineData("a --- : % lime juice")]
+    public void What_may_be_read_in_more_than_one_way_is_said_to(string line) =>
+        Assert.Contains(Draft.Read("Test Drink\n60 ml gin\n" + line, Kinds.Catalogue).Problems, p => p.Line == 3 && p.What.Contains("in more than one way", StringComparison.Ordinal));
 
     [Fact]
     public void What_was_understood_is_written_the_same_way_twice() => Few.Sample(text =>
