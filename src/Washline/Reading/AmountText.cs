@@ -28,8 +28,8 @@ internal static partial class AmountText
 
         for (var at = Math.Max(from + 1, end - LongestAmount); at < end; at++)
         {
-            if (head[at - 1] is not (' ' or '–' or '—' or '-' or ':' or '|')) continue;
-            var marked = Marked().IsMatch(head[Math.Max(from, at - 3)..at]) && !TitleText.IsPriced(head[from..]);
+            if (head[at - 1] is not (' ' or '–' or '—' or '-' or ':' or '|') || head[at - 1] == ':' && at > 1 && char.IsAsciiDigit(head[at - 2])) continue;
+            var marked = Marked().IsMatch(head[Math.Max(from, at - 6)..at]) && !TitleText.IsPriced(head[from..]);
             if (Counted(head, at) is { } found && found.End == end && (found.Unit is not null || marked && char.IsAsciiDigit(head[at]))) return found;
         }
 
@@ -190,6 +190,6 @@ internal static partial class AmountText
     [GeneratedRegex(@"[\s,–—-]+(rinse|spritz|splash|mist|float)$", RegexOptions.IgnoreCase)]
     private static partial Regex UnitLast();
 
-    [GeneratedRegex(@"(?:\s[–—-]|[:|×]|\sx)\s*$", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"(?:\s[–—/-]|[:|×]|\sx|(?:[.…_]\s?){3,})\s*$", RegexOptions.IgnoreCase)]
     private static partial Regex Marked();
 }

@@ -32,7 +32,8 @@ internal static partial class GarnishText
         if (Behind().Match(method) is { Success: true } behind) return [behind.Groups[1].Value.Trim()];
         if (Bare().Match(method) is { Success: true } bare) return [bare.Groups[1].Value.Trim()];
         if (Expressed().Match(method) is { Success: true } expressed) return [expressed.Groups[1].Value.Trim()];
-        return Last().Match(method) is { Success: true } last ? [last.Groups[1].Value.Trim()] : [];
+        if (Last().Match(method) is { Success: true } last) return [last.Groups[1].Value.Trim()];
+        return Stands().Matches(method).LastOrDefault(s => !Worked().IsMatch(method[Math.Max(0, s.Index - Before)..s.Index])) is { } stands ? [stands.Groups[1].Value.Trim()] : [];
     }
 
     /// <summary>The single garnishes of one that names several: <c>orange slice and cherry</c>, <c>mint, lime wheel</c>; what is refused (<c>no garnish</c>) is left out.</summary>
@@ -52,6 +53,8 @@ internal static partial class GarnishText
 
     private static bool TalksOfNothingElse(string what) => what.Length <= 80 && !MethodText.Starts(what) && !MethodText.Holds(what);
 
+    private const int Before = 40; // letters in which a verb tells that it is worked into the drink
+
     private const string Laying = "(?:" + ServingWords.Cuts + @"|sprigs?|leaf|leaves|cherry|cherries|olives?|onions?|stick|beans?|flower|feather|nutmeg|rim|crown|bouquet|umbrella|pepper|cinnamon|anise|celery|rose|petals?)";
 
     [GeneratedRegex(@"\s*[,+&/]\s*|\s+(?:and|with)\s+", RegexOptions.IgnoreCase)]
@@ -63,7 +66,7 @@ internal static partial class GarnishText
     [GeneratedRegex(@"\b(?:twists?|peels?|zests?|coins?|ribbons?|swaths?|spirals?|strips?|curls?|rinds?|skins?|discs?)\b", RegexOptions.IgnoreCase)]
     private static partial Regex Peel();
 
-    [GeneratedRegex(@"^\s*garnish(?:ed|es)?\s+(?:it\s+|each\s+|the\s+\w+\s+)?(?:with|of)\s+(.+)$", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^\s*(?:garnish(?:ed|es)?|decorate[ds]?)\s+(?:it\s+|each\s+|the\s+\w+\s+)?(?:with|of)\s+(.+)$", RegexOptions.IgnoreCase)]
     private static partial Regex Leading();
 
     [GeneratedRegex(@"^\s*(.+?)[\s,(–—-]+(?:for|to|as)\s+(?:a\s+|the\s+)?(?:garnish(?:ing|es)?|decorat(?:e|ion)|serve|finish)\)?[\s.!;:,–—-]*$|^\s*(?<what>[^\d:]+?)[\s,(–—-]+garnish\)?[\s.!;:,–—-]*$", RegexOptions.IgnoreCase)]
@@ -72,7 +75,7 @@ internal static partial class GarnishText
     [GeneratedRegex(@"\b" + Laying + @"(?:\s+(?:on|in|over|if|and)\b.*|\s*\(.*\))?[.!]?$", RegexOptions.IgnoreCase)]
     private static partial Regex Laid();
 
-    [GeneratedRegex(@"\b(?:(?:garnish(?:ed)?|decorate|finish(?:ed)?)\s+(?:it\s+|each\s+|the\s+(?:drink|glass|top)\s+)?(?:with|of)|garnish(?:\s*[:=–-]|(?=\s+(?:an?|two|three)\s)))\s+([^.;!]+)", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\b(?:(?:garnish(?:ed)?|decorate|finish(?:ed)?)\s+(?:it\s+|each\s+|the\s+(?:drink|glass|top)\s+)?(?:with|of)|(?:garnish|(?:as|for)\s+(?:a\s+)?(?:decoration|garnish))(?:\s*[:=–-]|(?=\s+(?:an?|two|three)\s)))\s+([^.;!]+)", RegexOptions.IgnoreCase)]
     private static partial Regex Within();
 
     [GeneratedRegex(@"(?:^|[.,;!/]\s*|\band\s+)([^.,;!/]{3,60}?)(?:\s+goes\s+(?:in|on)(?:\s+top)?)?\s+(?:to|for|as)\s+(?:a\s+|the\s+)?garnish\b", RegexOptions.IgnoreCase)]
@@ -85,12 +88,19 @@ internal static partial class GarnishText
     [GeneratedRegex(@"\b(?:no|without(?:\s+a)?)\s+garnish\b\W*", RegexOptions.IgnoreCase)]
     private static partial Regex Not();
 
-    [GeneratedRegex(@"^\W*((?:(?:an?|one|two|three|some|fresh)\s+)?(?:[\p{L}-]+\s+){1,3}?" + Laying + @")(?:\s+(?:on|in|over|if|across|alongside|floating|hung)\b.*|\s*,\s*(?:straws?|pick|napkin|\p{L}+\s+straws?))?[.!]*$", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^\W*((?:(?:an?|one|two|three|some|fresh)\s+)?(?:[\p{L}-]+\s+){0,3}?" + Laying + @"(?:\s+of\s+\p{L}+)?)(?:\s+(?:on|in|over|if|across|alongside|floating|hung)\b.*|\s*,\s*(?:straws?|pick|napkin|\p{L}+\s+straws?))?[.!]*$", RegexOptions.IgnoreCase)]
     private static partial Regex Leads();
 
     [GeneratedRegex(@"\b(?:express|twist|squeeze|spritz|drop in|add|hang|lay|perch|float|grate|dust with|crown with|top with|tuck(?:\s+in)?|with)\s+(?:the\s+oils?\s+(?:of|from)\s+)?((?:an?|one|two|three|some|the|fresh|\d+)\s+(?:[\p{L}-]+\s+){0,3}?" + Laying + @"(?:\s+of\s+\p{L}+)?)\b", RegexOptions.IgnoreCase)]
     private static partial Regex Expressed();
 
-    [GeneratedRegex(@"(?:^|[.,;!/]|\s(?:coupe|glass|highball|collins|mug|flute|ice|rocks|up))\s*(?:and\s+)?((?:(?:an?|one|two|three)\s+)?(?:[\p{L}-]+\s+){0,3}?" + Laying + @")(?:\s+on\s+top|,?\s+(?:expressed|flamed|discarded)[^.;]*)?\s*[.!]?$", RegexOptions.IgnoreCase)]
+    // `and a mint sprig stood up in it`
+    [GeneratedRegex(@"\b((?:an?|one)\s+(?:[\p{L}-]+\s+){1,3}?(?:" + ServingWords.Cuts + @"|sprigs?|leaf))\b", RegexOptions.IgnoreCase)]
+    private static partial Regex Stands();
+
+    [GeneratedRegex(@"\b(?:muddle|crush(?!ed\s+ice)|press|bruise|bash|smash|mash|squeeze|shake|blend|put|with\s+ice)\w*\b[^.;]*$", RegexOptions.IgnoreCase)]
+    private static partial Regex Worked();
+
+    [GeneratedRegex(@"(?:^|[.,;!/]|\s(?:coupe|glass|highball|collins|mug|flute|ice|rocks|up))\s*(?:and\s+)?(?:garnish\s+)?((?:(?:an?|one|two|three|four|five|some|a\s+few|\d)\s+)?(?:[\p{L}-]+\s+){0,3}?" + Laying + @")(?:\s+on\s+top|,?\s+(?:expressed|flamed|discarded)[^.;]*)?\s*[.!]?$", RegexOptions.IgnoreCase)]
     private static partial Regex Last();
 }

@@ -34,7 +34,7 @@ internal static partial class IceText
             if (words.Length == 0 || Large().IsMatch(served.Value) || Crushed().IsMatch(served.Value)) words = served.Value.Trim();
         }
 
-        return words;
+        return words.Length == 0 && NoneServed().IsMatch(method) ? "no ice" : words;
     }
 
     /// <summary>The ice when nothing is written: what a glass of that name is usually filled with.</summary>
@@ -44,6 +44,10 @@ internal static partial class IceText
         : GlassText.IsUp(glass) ? ServedIce.None
         : GlassText.IsIced(glass) || technique == Technique.Build ? ServedIce.Cubes
         : ServedIce.None;
+
+    // `strain into a small wine glass, no ice`
+    [GeneratedRegex(@"\b(?:strain\w*|pour\w*|serv\w*|glass|coupe|up)\b[^.;]*[.,;–—-]?\s*\b(?:no|without(?:\s+any)?)\s+ice\b", RegexOptions.IgnoreCase)]
+    private static partial Regex NoneServed();
 
     [GeneratedRegex(@"^\W*(?:served?\s+)?(?:straight\s+up|up|neat|on\s+the\s+rocks|down|(?:over|on)\s+(?:(?:a|one|some|lots\s+of|plenty\s+of|fresh|crushed|pebble|cubed|large|big|clear|single)\s+)*(?:ice|rocks?|cubes?))[.!]?$", RegexOptions.IgnoreCase)]
     private static partial Regex OnlyServed();
@@ -66,6 +70,6 @@ internal static partial class IceText
     [GeneratedRegex(@"\b(?:cubes?|cubed|rocks|ice|iced)\b", RegexOptions.IgnoreCase)]
     private static partial Regex Cubes();
 
-    [GeneratedRegex(@"\b(?:over|on|onto|into\s+a\s+glass\s+of)\s+(?:(?:a|an|the|some|more|fresh|new|clean|one|single|large|big|clear|crushed|pebble|nugget|cracked|shaved|cubed)\s+){0,4}(?:ice(?:\s+cubes?)?|cubes?|rocks?|block)\b|\b(?:fill|top|heap|pack)\w*\s+(?:\w+\s+){0,3}?with\s+(?:crushed|pebble|nugget)\s+ice\b|\b(?:(?:one|a|single)\s+)?(?:large|big|king)\s+(?:ice\s+|clear\s+)?(?:cube|rock|block)\b|(?<=[/,;]\s{0,3})(?:rocks|up|neat|(?:crushed|pebble|cubed|fresh)\s+ice|ice(?:\s+cubes)?)(?=\s*(?:[/,;.]|$))|\b(?:straight\s+up|serve(?:d)?\s+(?:straight\s+)?(?:up|neat))\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\b(?:over|on|onto|into\s+a\s+glass\s+of)\s+(?:(?:a|an|the|some|more|fresh|new|clean|one|single|large|big|clear|crushed|pebble|nugget|cracked|shaved|cubed)\s+){0,4}(?:ice(?:\s+cubes?)?|cubes?|rocks?|block)\b|\b(?:fill|top|heap|pack)\w*\s+(?:\w+\s+){0,3}?with\s+(?:crushed|pebble|nugget)\s+ice\b|\b(?:(?:one|a|single)\s+)?(?:large|big|king)\s+(?:ice\s+|clear\s+)?(?:cube|rock|block)\b|(?<=[/,;]\s{0,3})(?:rocks|up|neat|(?:crushed|pebble|cubed|fresh|big|large)\s+(?:ice|rock|cube|block)|ice(?:\s+cubes)?)(?=\s*(?:[/,;.]|$))|\b(?:straight\s+up|serve(?:d)?\s+(?:straight\s+)?(?:up|neat))\b", RegexOptions.IgnoreCase)]
     private static partial Regex Served();
 }

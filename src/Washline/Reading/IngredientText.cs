@@ -49,6 +49,17 @@ internal sealed partial class IngredientText(Kinds kinds)
         {
             (amount, from, to) = (inside, at, comma);
         }
+        else if (comma < text.Length && AmountText.Trailing(text, comma + 1, text.Length) is { Unit: not null } farther && char.IsNumber(text[farther.Start]) && IsWhole(text[at..comma]))
+        {
+            // `Bitters, aromatic   2 dashes`
+            (amount, from, to) = (farther, at, comma);
+            note = text[(comma + 1)..farther.Start];
+        }
+        else if (NumberLast().Match(text[..comma], at) is { Success: true } last && IsWhole(last.Groups[1].Value) && AmountText.Counted(text, last.Groups[2].Index) is { Unit: null } behind && behind.End == last.Groups[2].Index + last.Groups[2].Length)
+        {
+            // `lemon juice 25`
+            (amount, from, to) = (behind, at, last.Groups[2].Index);
+        }
         else
         {
             return null;
@@ -197,6 +208,9 @@ internal sealed partial class IngredientText(Kinds kinds)
 
     [GeneratedRegex(@",(?!\d)|(?<!\d),|(?<=\p{L}{3})[.!](?=\s+\p{L})")]
     private static partial Regex Comma();
+
+    [GeneratedRegex(@"\G([\p{L}][\p{L} '’-]{1,40}?)(?:\s*(?:[.…·_]\s?){3,}|\s+)((?:\d{1,3}(?:[.,]\d{1,2}|\s?[½¼¾⅓⅔]|\s\d/\d|/\d)?|[½¼¾⅓⅔]))\s*$")]
+    private static partial Regex NumberLast();
 
     [GeneratedRegex(@"\G(?:(?:oh|and|plus|also|then|ok|finally|lastly)[\s,]+){1,3}(?=\S)", RegexOptions.IgnoreCase)]
     private static partial Regex LeadIn();

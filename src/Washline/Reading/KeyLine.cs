@@ -15,6 +15,55 @@ internal sealed partial record KeyLine(string Name, Key? Key, int At, string Val
         ["title"] = Reading.Key.Title,
         ["name"] = Reading.Key.Title,
         ["drink"] = Reading.Key.Title,
+        ["drink name"] = Reading.Key.Title,
+        ["name of drink"] = Reading.Key.Title,
+        ["cocktail"] = Reading.Key.Title,
+        ["cocktail name"] = Reading.Key.Title,
+        ["decoration"] = Reading.Key.Garnish,
+        ["as decoration"] = Reading.Key.Garnish,
+        ["to decorate"] = Reading.Key.Garnish,
+        ["to garnish"] = Reading.Key.Garnish,
+        ["for garnish"] = Reading.Key.Garnish,
+        ["served ice"] = Reading.Key.Ice,
+        ["ice served"] = Reading.Key.Ice,
+        ["serving ice"] = Reading.Key.Ice,
+        ["garnishing"] = Reading.Key.Garnish,
+        ["finish"] = Reading.Key.Garnish,
+        ["to finish"] = Reading.Key.Garnish,
+        ["strain"] = Reading.Key.Method,
+        ["menu item"] = Reading.Key.Title,
+        ["item"] = Reading.Key.Title,
+        ["drink of the week"] = Reading.Key.Title,
+        ["drink of the day"] = Reading.Key.Title,
+        ["drink of the month"] = Reading.Key.Title,
+        ["cocktail of the week"] = Reading.Key.Title,
+        ["cocktail of the month"] = Reading.Key.Title,
+        ["cost"] = Reading.Key.Note,
+        ["cost per serve"] = Reading.Key.Note,
+        ["calories"] = Reading.Key.Note,
+        ["inventor"] = Reading.Key.Maker,
+        ["invented by"] = Reading.Key.Maker,
+        ["recipe by"] = Reading.Key.Maker,
+        ["creator"] = Reading.Key.Maker,
+        ["bartender"] = Reading.Key.Maker,
+        ["origin"] = Reading.Key.Where,
+        ["what goes in"] = Reading.Key.Ingredients,
+        ["goes in"] = Reading.Key.Ingredients,
+        ["in it"] = Reading.Key.Ingredients,
+        ["how to mix"] = Reading.Key.Method,
+        ["how it's made"] = Reading.Key.Method,
+        ["how it is made"] = Reading.Key.Method,
+        ["making it"] = Reading.Key.Method,
+        ["mixing"] = Reading.Key.Method,
+        ["to serve"] = Reading.Key.Method,
+        ["do"] = Reading.Key.Method,
+        ["price"] = Reading.Key.Note,
+        ["section"] = Reading.Key.Note,
+        ["revision"] = Reading.Key.Note,
+        ["allergens"] = Reading.Key.Note,
+        ["warning"] = Reading.Key.Note,
+        ["updated"] = Reading.Key.Note,
+        ["date"] = Reading.Key.Note,
         ["ingredients"] = Reading.Key.Ingredients,
         ["ingredient"] = Reading.Key.Ingredients,
         ["spec"] = Reading.Key.Ingredients,
@@ -126,6 +175,12 @@ internal sealed partial record KeyLine(string Name, Key? Key, int At, string Val
             return new KeyLine(dashed.Groups["name"].Value, plain, dashed.Groups["value"].Index, dashed.Groups["value"].Value.Trim());
         }
 
+        // `GLASS         coupe`: a wide gap does for a colon.
+        if (Gapped().Match(text) is { Success: true } gapped && Names.TryGetValue(Blanks().Replace(gapped.Groups[1].Value, " "), out var column))
+        {
+            return new KeyLine(gapped.Groups[1].Value, column, gapped.Groups[2].Index, gapped.Groups[2].Value.Trim());
+        }
+
         // A heading may go without its colon: `Ingredients`, `## Method`.
         var bare = text.Trim(' ', '#', '*', '_');
         return Names.TryGetValue(bare, out var heading) && heading is Reading.Key.Ingredients or Reading.Key.Method or Reading.Key.Note && Heading().IsMatch(text)
@@ -147,7 +202,10 @@ internal sealed partial record KeyLine(string Name, Key? Key, int At, string Val
     [GeneratedRegex(@"^[\s>#*_•-]*(?:(?<name>glassware|glass|garnish|method|ice|technique)\s+[–—-]\s+|(?<name>garnish|glassware|glass)\s+(?!with\b|of\b|rim|in\b|is\b|and\b))(?<value>\S.*)$", RegexOptions.IgnoreCase)]
     private static partial Regex Dashed();
 
-    [GeneratedRegex(@"^\s*(?:[#*_]+\s*)?(?:(?:the\s+)?ingredients|for the (?:drink|cocktail)|(?:the\s+)?method|directions|instructions|preparation|(?:the\s+)?specs?|recipe|how to(?: make(?: it)?)?|steps|you do|what to do|you(?:['’]ll| will)? need|what you need|equipment|tools|tips|notes)\s*[*_]*\s*$", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^\s*(\p{L}+(?:\s\p{L}+){0,2})(?:\s{3,}|\t\s*)(?![$€£]?\d+(?:[.,]\d+)?\s*$)(\S.*)$")]
+    private static partial Regex Gapped();
+
+    [GeneratedRegex(@"^\s*(?:[#*_]+\s*)?(?:(?:the\s+)?ingredients|for the (?:drink|cocktail)|(?:the\s+)?method|directions|instructions|preparation|what goes in(?:to it)?|goes in|in it|how(?: to mix| it(?:['’]s| is) made)?|making it|procedure|process|assembly|(?:the\s+)?specs?|recipe|how to(?: make(?: it)?)?|steps|you do|what to do|you(?:['’]ll| will)? need|what you need|equipment|tools|tips|notes)\s*[*_]*\s*$", RegexOptions.IgnoreCase)]
     private static partial Regex Heading();
 
     [GeneratedRegex(@"\s+")]

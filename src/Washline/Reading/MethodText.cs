@@ -28,8 +28,8 @@ internal static partial class MethodText
     public static Method Of(string written, IReadOnlyList<Line> lines)
     {
         // A dry shake has no ice; it counts only for itself.
-        var iced = Dry().Replace(written, dry => new string(' ', dry.Length));
-        var dryOnly = iced.Length > 0 && iced != written;
+        var iced = Dry().Replace(Never().Replace(written, never => new string(' ', never.Length)), dry => new string(' ', dry.Length));
+        var dryOnly = iced.Length > 0 && Dry().IsMatch(written);
         (Technique How, int At) found =
             Blend().Match(iced) is { Success: true } blend ? (Technique.Blend, blend.Index)
             : Shake().Match(iced) is { Success: true } shake ? (Technique.Shake, shake.Index)
@@ -37,7 +37,7 @@ internal static partial class MethodText
             : Swizzle().Match(iced) is { Success: true } swizzle ? (Technique.Swizzle, swizzle.Index)
             : Build().Match(iced) is { Success: true } build && !(build.Value.StartsWith("pour", StringComparison.OrdinalIgnoreCase) && Stir().IsMatch(iced[..build.Index])) ? (Technique.Build, build.Index)
             : Stir().Match(iced) is { Success: true } stir ? (Technique.Stir, stir.Index)
-            : dryOnly ? (Technique.NoIce, 0)
+            : dryOnly ? (Again().IsMatch(iced) ? Technique.Shake : Technique.NoIce, 0)
             : (Usual(lines), 0);
         return new Method(found.How, Seconds(iced, found.At), written);
     }
@@ -46,6 +46,7 @@ internal static partial class MethodText
     public static Technique Usual(IReadOnlyList<Line> lines)
     {
         var kinds = lines.Where(l => l.Amount.Unit.Kind != UnitKind.Dashed).Select(l => l.Kind).OfType<Kind>().ToList();
+        if (lines.Any(l => Hot().IsMatch(l.Ingredient))) return Technique.Build;
         if (kinds.Any(k => k.Is("dairy") || Shaken.Any(k.IsA))) return Technique.Shake;
         return kinds.Any(k => k.Is("carbonated")) || lines.Any(l => l.Amount.Unit.Kind == UnitKind.TopUp) ? Technique.Build : Technique.Stir;
     }
@@ -95,6 +96,17 @@ internal static partial class MethodText
 
     [GeneratedRegex(@"\b(?:dry|reverse\s+dry)[\s-]+shak\w*(?:\s+(?:for\s+)?[0-9.,]+\s*(?:s|secs?|seconds?)\b)?|\bshak\w*\s+(?:dry|without\s+(?:any\s+)?ice|\(?no\s+ice\)?)(?:\s+(?:for\s+)?[0-9.,]+\s*(?:s|secs?|seconds?)\b)?", RegexOptions.IgnoreCase)]
     private static partial Regex Dry();
+
+    // `Shake without ice, then with ice`
+    [GeneratedRegex(@"\b(?:then|and|again)\b[^.;]{0,20}\bwith\s+(?:\w+\s+)?ice\b|\bagain\s+(?:with|on|over)\b", RegexOptions.IgnoreCase)]
+    private static partial Regex Again();
+
+    [GeneratedRegex(@"\b(?:hot|boiling)\s+(?:water|milk|coffee|tea|cider|chocolate|wine)\b", RegexOptions.IgnoreCase)]
+    private static partial Regex Hot();
+
+    // `Do not shake it`
+    [GeneratedRegex(@"\b(?:do\s+not|don['’]t|never|not|no\s+need\s+to|without)\s+(?:even\s+|ever\s+|be\s+)?(?:shak(?:e|en|ing)|stir(?:red|ring)?|blend(?:ed|ing)?)\b(?:\s+or\s+(?:shake|stir|blend)\b)?", RegexOptions.IgnoreCase)]
+    private static partial Regex Never();
 
     [GeneratedRegex(@"\bblend(?:e[dr])?\b(?!\s+(?:scotch|whisk|malt))|\bblitz\w*\b|\bfrozen\b|\bflash[\s-]blend", RegexOptions.IgnoreCase)]
     private static partial Regex Blend();

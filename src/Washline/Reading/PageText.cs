@@ -82,7 +82,7 @@ internal static partial class PageText
         }
     }
 
-    [GeneratedRegex(@"^\s*(?:[-*•◦▪·–—+□☐✓]\s*(?:\[[ xX]?\]\s*)?|\[[ xX]?\]\s*|\(?\d{1,2}[.)]\s+|>\s*)?(?:\d|\.\d|[½⅓⅔¼¾⅛⅜⅝⅞])[^\p{L}]{0,12}\p{L}")]
+    [GeneratedRegex(@"^\s*(?:[-*•◦▪·–—+□☐✓]\s*(?:\[[ xX]?\]\s*)?|\[[ xX]?\]\s*|\(?\d{1,2}[.)]\s+|\(?[a-h]\)\s+|>\s*|(?:[\uD83C-\uD83E][\uDC00-\uDFFF]\uFE0F?|[\u2190-\u21FF\u25A0-\u27BF]\uFE0F?)+\s*)?(?:\d|\.\d|[½⅓⅔¼¾⅛⅜⅝⅞])[^\p{L}]{0,12}\p{L}")]
     private static partial Regex Amount();
 
     [GeneratedRegex(@"^\s*(?:={3,}|-{3,}|~{3,}|—{3,})\s*$")]
@@ -103,7 +103,7 @@ internal static partial class PageText
     [GeneratedRegex(@"^\W*(?:you\s+(?:may|might|could)\s+also\s+(?:like|enjoy)|related(?:\s+(?:recipes|drinks|posts|articles|reading))?|more\s+like\s+this|read\s+(?:next|more)|keep\s+reading|see\s+also|popular|trending|most\s+read|shop(?:ping)?(?:\s+list)?|to\s+buy|groceries)\s*(?:now\s*)?(?:$|:)", RegexOptions.IgnoreCase)]
     private static partial Regex Related();
 
-    [GeneratedRegex(@"[★☆]{3,}|[★☆]\s*\d|[☰©🔍]|^\W*Re:\s|^\W*(?:(?:skip|jump)\s+to|home\s*[›>»|/]|sponsored|advert\w*|(?:previous|next)\s+(?:post|recipe|article)|filed\s+under|posted\s+(?:in|on|by)|published|(?:last\s+)?updated|nutrition|photo(?:graph)?s?\s*(?:by|:)|copyright|all\s+rights|log\s*in|sign\s*(?:in|up)|page\s+\d+\s+of|thread:|tagged|unsubscribe|subscribe|you\s+(?:get|are\s+getting|received)\s+this|did\s+you\s+make\s+this|rate\s+this|(?:print|share)\s+this)\b|\b\d+\s*(?:min(?:ute)?s?\s+read|comments|ratings|votes|reviews|users|items\s+in|kcal)\b|\bkcal\b|\bpage\s+\d+\s+of\b|\b(?:asked|answered)\s+by\b|\b(?:answer|comment)\s+by\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"[★☆]{3,}|[★☆]\s*\d|[☰©]|🔍|^\W*Re:\s|^\W*(?:(?:skip|jump)\s+to|home\s*[›>»|/]|sponsored|advert\w*|(?:previous|next)\s+(?:post|recipe|article)|filed\s+under|posted\s+(?:in|on|by)|published|(?:last\s+)?updated|nutrition|photo(?:graph)?s?\s*(?:by|:)|copyright|all\s+rights|log\s*in|sign\s*(?:in|up)|page\s+\d+\s+of|thread:|tagged|unsubscribe|subscribe|you\s+(?:get|are\s+getting|received)\s+this|did\s+you\s+make\s+this|rate\s+this|(?:print|share)\s+this)\b|\b\d+\s*(?:min(?:ute)?s?\s+read|comments|ratings|votes|reviews|users|items\s+in|kcal)\b|\bkcal\b|\bpage\s+\d+\s+of\b|\b(?:asked|answered)\s+by\b|\b(?:answer|comment)\s+by\b", RegexOptions.IgnoreCase)]
     private static partial Regex Furniture();
 
     [GeneratedRegex(@"^\W*(?:(?:jump\s+to\s+recipe|print(?:\s+recipe)?|save(?:\s+recipe)?|share|pin(?:\s+it)?|menu|search|subscribe|log\s*in|sign\s*(?:in|up)|home|basket|cart|advertisement|sponsored|see\s+all(?:\s+comments)?|load\s+more|back\s+to\s+top|view\s+in\s+browser|unsubscribe|add\s+(?:all\s+)?to\s+(?:my\s+)?(?:list|basket|cart)|shop|about|contact|faq|newsletter|tweet|copy\s+link)\b\W*(?:\(\d+\)\W*)?){1,9}$", RegexOptions.IgnoreCase)]

@@ -9,12 +9,19 @@ internal sealed partial class Reader
     // The line that names the drink being read; 0 before one was looked for or when nothing stands above, −1 when there is only talk.
     private int titleAt;
 
+    // Where in its line the name stands; nothing when the line is all of it.
+    private (int From, int To)? titleSpan;
+
+    /// <summary>Is told of every choice of a name: what may be one, with its signs.</summary>
+    public Action<IReadOnlyList<TitleCandidate>>? Watched { get; init; }
+
     // Which of the lines from here to the first ingredient names the drink.
     private void LookForTitle()
     {
-        var above = new List<SourceLine>();
-        var found = false;
-        for (var i = at; i < lines.Count && above.Count < MostAbove && !found; i++)
+        var above = new List<int>();
+        var first = -1;
+        titleSpan = null;
+        for (var i = at; i < lines.Count && above.Count < MostAbove && first < 0; i++)
         {
             if (lines[i].IsBlank || lines[i].Is is not null) continue;
             if (Rule().IsMatch(lines[i].Text)) break;
@@ -24,32 +31,32 @@ internal sealed partial class Reader
                 continue;
             }
 
-            found = StartsIngredients(lines[i]);
+            if (StartsIngredients(lines[i])) first = i;
             if (KeyLine.Of(lines[i].Text) is { Key: Key.Title })
             {
                 titleAt = 0;
                 return;
             }
 
-            if (!found) above.Add(lines[i]);
+            if (first < 0) above.Add(i);
         }
 
-        var candidates = above.Where(l => KeyLine.Of(l.Text) is not { Key: not null } && !By().IsMatch(l.Text) && CreditText.Line(l.Text) is null).ToList();
-        titleAt = candidates.Count == 0 ? 0 : !found ? candidates[0].Number : Best(candidates)?.Number ?? -1;
-    }
-
-    // The likeliest name; of equals the first of the last paragraph. Where all is talk, the line that says what the drink is called.
-    private static SourceLine? Best(List<SourceLine> candidates)
-    {
-        var paragraph = 0;
-        var best = candidates.Select((line, i) =>
+        above = [.. above.Where(i => KeyLine.Of(lines[i].Text) is not { Key: not null } && !By().IsMatch(lines[i].Text) && CreditText.Line(lines[i].Text) is null)];
+        // In prose the name may stand in the sentence that begins with it.
+        var lead = first >= 0 && lines[first] is { Is: null, As: null, Parts: null } && KeyLine.Of(lines[first].Text) is null && runOn.Split(lines[first], BulletEnd(lines[first].Text)) is [{ Stretch: { } stretch }, ..] pieces && pieces.Count > 2 && TitleText.Leading(lines[first].Text) is null ? stretch.To : 0;
+        if (above.Count == 0 && lead == 0 || first < 0)
         {
-            if (i > 0 && line.Number > candidates[i - 1].Number + 1) paragraph++;
-            return (Line: line, Score: TitleText.Likeness(line) + 0.01 * paragraph);
-        }).OrderByDescending(c => c.Score).ToList();
-        if (best[0].Score >= 0) return best[0].Line;
-        return candidates.FindLast(c => TalkText.Called(c.Text)) ?? candidates.FindLast(c => TalkText.Name(c.Text) is not null)
-            ?? (best[0].Score > -4 || !TalkText.IsChat(best[0].Line.Text) ? candidates[0] : null);
+            titleAt = above.Count == 0 ? 0 : lines[above[0]].Number;
+            return;
+        }
+
+        var candidates = new List<TitleCandidate>();
+        for (var i = 0; i < above.Count; i++) candidates.AddRange(TitleCandidate.Of(lines, above[i], lines[above[i]].Text.Length, first, i, above.Count - i - 1, kinds));
+        if (lead > 0) candidates.AddRange(TitleCandidate.Of(lines, first, lead, first, above.Count, 0, kinds));
+        Watched?.Invoke(candidates);
+        var best = candidates.MaxBy(c => TitleSigns.Sum(c.Signs));
+        if (best is null || TitleSigns.Sum(best.Signs) < 0) best = candidates.FindLast(c => c.Signs.Contains("behind called")) ?? candidates.Where(c => c.Span is null && TitleText.Likeness(c.Line) >= 0).MaxBy(c => TitleSigns.Sum(c.Signs));
+        (titleAt, titleSpan) = best is null ? (above.Count == 0 ? 0 : -1, null) : (best.Line.Number, best.Span);
     }
 
     // The title, when this is the line it stands on.
@@ -65,44 +72,10 @@ internal sealed partial class Reader
     private ReadAs Titled(SourceLine line)
     {
         spec.TitleLine = line;
-        if (line.Stretch is not null && TitleText.Leading(line.Text) is { } leading)
-        {
-            spec.Title = leading;
-            return ReadAs.Title;
-        }
-
-        var bare = TitleText.Bare(line.Text);
-        var talk = (TitleText.Likeness(line) < 0 || line.Stretch is not null) && !(TitleText.IsTitleCase(bare) && TalkText.Words(bare) <= 6 && !bare.EndsWith('?')) ? TalkText.Name(line.Text) : null;
-        if (talk is null && TitleText.Credited(bare) is null)
-        {
-            var (name, note) = TitleText.Told(bare);
-            bare = name;
-            if (note.Length > 0) spec.Notes.Add(note);
-        }
-
-        if (bare.IndexOf(" (", StringComparison.Ordinal) is > 0 and var bracket && bare.EndsWith(')') && TitleText.Credited(bare) is null
-            && (TalkText.IsFact(bare[(bracket + 2)..]) || TalkText.IsChat(bare[(bracket + 2)..]) || TalkText.IsOrigin(bare[(bracket + 2)..])))
-        {
-            // `Station Punch (serves six)`, `Winter Warmer (adapted from a friend's)`
-            spec.Title = bare[..bracket].TrimEnd();
-            spec.Notes.Add(bare[(bracket + 2)..^1]);
-        }
-        else if (talk is { } called)
-        {
-            spec.Title = TitleText.Bare(line.Text[called.From..called.To]);
-            if (CreditText.Within(line.Text) is { } credit) Credit(credit.Maker, credit.Where);
-            if (TitleText.Credited(spec.Title + line.Text[called.To..].TrimEnd(' ', ':', '.', '!')) is { } told && told.Title == spec.Title) Credit(told.Maker, told.Where);
-        }
-        else if (TitleText.Credited(bare) is { } credited)
-        {
-            spec.Title = credited.Title;
-            Credit(credited.Maker, credited.Where);
-        }
-        else
-        {
-            spec.Title = bare.Length > 0 ? bare : line.Text.Trim();
-        }
-
+        var (title, note, credits) = TitleCandidate.Naming(line, line.Number == titleAt ? titleSpan : null);
+        spec.Title = title;
+        if (note.Length > 0) spec.Notes.Add(note);
+        foreach (var (maker, where) in credits) Credit(maker, where);
         return ReadAs.Title;
     }
 
@@ -136,15 +109,15 @@ internal sealed partial class Reader
         var marked = afterBlank || line.IsHeading || TitleText.IsPriced(line.Text);
         // Without a mark, a name behind the method starts the next spec where ingredients stand right below it.
         if (!marked && !(spec.Method.Count > 0 && IsBareName(line))) return false;
-        if (StartsIngredients(line) || KeyLine.Of(line.Text) is { Key: not null } || MethodText.Starts(Bulletless(line.Text)) && !line.IsHeading && !TitleText.IsName(line.Text) || CreditText.Line(line.Text) is not null || RecipeHeading(at) is not null) return false;
+        if (StartsIngredients(line) || KeyLine.Of(line.Text) is { Key: not null } || MethodText.Starts(Bulletless(line.Text)) && !line.IsHeading && !TitleText.IsName(Bulletless(line.Text)) || CreditText.Line(line.Text) is not null || RecipeHeading(at) is not null) return false;
         if (!line.IsHeading && TitleText.Likeness(line) < 0 && TalkText.Name(line.Text) is null) return false;
         var likeness = TitleText.Likeness(line);
         for (int i = at + 1, seen = 0; i < lines.Count && seen < (marked ? MostBetween : 1); i++)
         {
             if (lines[i].IsBlank || lines[i].Is is not null) continue;
             if (StartsIngredients(lines[i])) return true;
-            if (Rule().IsMatch(lines[i].Text) || MethodText.Starts(Bulletless(lines[i].Text)) && !TitleText.IsName(lines[i].Text)) return false;
-            if (KeyLine.Of(lines[i].Text) is { Key: Key.Method or Key.Note or Key.Garnish }) return false;
+            if (Rule().IsMatch(lines[i].Text) || MethodText.Starts(Bulletless(lines[i].Text)) && !TitleText.IsName(Bulletless(lines[i].Text))) return false;
+            if (!line.IsHeading && KeyLine.Of(lines[i].Text) is { Key: Key.Method or Key.Note or Key.Garnish }) return false;
             // A likelier name below it, with the ingredients right behind: this line is talk between two drinks.
             if (spec.Method.Count > 0 && (lines[i - 1].IsBlank || lines[i].IsHeading) && TitleText.Likeness(lines[i]) > likeness && CreditText.Line(lines[i].Text) is null && KeyLine.Of(lines[i].Text) is not { Key: not null }) return false;
             seen++;

@@ -21,6 +21,7 @@ internal sealed partial class Reader
                 if (spec.Method.Count == 0 && spec.OwnRecipes.Count == 0) empties.Add((specs.Count, empty));
             }
 
+            Measure();
             TopUp();
             if (ofAll is { } credit && spec.Credit is { Maker.Length: 0, Where.Length: 0 }) Credit(credit.Maker, credit.Where);
 
@@ -52,7 +53,7 @@ internal sealed partial class Reader
         }
     }
 
-    private List<Problem> Told()
+    private List<Problem> Reported()
     {
         var all = problems.OrderBy(p => p.Line).ThenBy(p => p.Column).Take(MostProblems).ToList();
         untold += problems.Count - all.Count;

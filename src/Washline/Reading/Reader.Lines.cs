@@ -109,6 +109,8 @@ internal sealed partial class Reader
         }
 
         if (key.Value.Length > 0) return Value(line, known, key.Value, key.Value, key.At);
+        // `Build:` over a list
+        if (known == Key.Method && !spec.HasIngredientLines && Next(at) is { } next && PageText.Listed(next)) known = Key.Ingredients;
         section = known;
         sectionHasLines = false;
         return ReadAs.Heading;

@@ -14,6 +14,13 @@ internal sealed partial class Reader
             case Key.Title:
                 if (spec.HasIngredientLines) Finish();
                 spec.Title = line.Text.TrimStart().StartsWith('-') ? value.TrimEnd('-', ' ') : value;
+                if (KeyLine.Of(line.Text) is { Name: var named } && !named.Equals("title", StringComparison.OrdinalIgnoreCase) && TitleText.Told(value) is { Note.Length: > 0 } told && value.StartsWith(told.Title, StringComparison.Ordinal))
+                {
+                    // `Drink: Recess Bell (no alcohol)`
+                    spec.Title = told.Title;
+                    spec.Notes.Add(told.Note);
+                }
+
                 spec.TitleLine = line;
                 return ReadAs.Title;
             case Key.Ingredients:

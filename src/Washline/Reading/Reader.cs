@@ -26,6 +26,7 @@ internal sealed partial class Reader
     private Key? section;
     private bool sectionHasLines;
     private bool afterBlank;
+    private readonly HashSet<SourceLine> stray = new(ReferenceEqualityComparer.Instance);
     private bool hasList;
     private bool isReadingBack;
     private int makingEnd;
@@ -46,7 +47,14 @@ internal sealed partial class Reader
     public Draft Read(IReadOnlyList<SourceLine> source)
     {
         lines = WrappedText.Joined(PageText.SetAside(TableText.Opened(source)));
+        LookForUnit();
+        for (var i = 0; i < lines.Count; i++)
+        {
+            if (!(i > 0 && PageText.Listed(lines[i - 1])) && !(i + 1 < lines.Count && PageText.Listed(lines[i + 1]))) stray.Add(lines[i]);
+        }
+
         hasList = Enumerable.Range(0, Math.Max(0, lines.Count - 2)).Any(i => PageText.Listed(lines[i]) && PageText.Listed(lines[i + 1]) && PageText.Listed(lines[i + 2]));
+        if (!hasList) stray.Clear();
         for (at = 0; at < lines.Count; at++)
         {
             var line = lines[at];
@@ -77,7 +85,7 @@ internal sealed partial class Reader
         Finish();
         DropEmpty();
         ShareRecipes();
-        return new Draft(specs, Told()) { Account = account, Origins = origins };
+        return new Draft(specs, Reported()) { Account = account, Origins = origins };
     }
 
     private void Take(SourceLine line)
@@ -105,7 +113,7 @@ internal sealed partial class Reader
         if (line.As is { } told) return line.IsBlank ? ReadAs.Marks : Value(line, told, text.Trim(), text.Trim());
         if (Rule().IsMatch(text))
         {
-            Finish();
+            if (!GoesOnBehindRule()) Finish();
             return ReadAs.Divider;
         }
 
@@ -166,38 +174,16 @@ internal sealed partial class Reader
         return Unplaced(line);
     }
 
-    // The stretches of a line that mean something each; the whole line as a rule.
-    private List<SourceLine> Pieces(SourceLine line)
-    {
-        var from = BulletEnd(line.Text);
-        if (line is { As: Key.Ingredients, Stretch: { } cell } && runOn.Split(line with { Stretch = null }, from) is [var first, .. var others])
-        {
-            // The first stretch of a line begins where the line does; that of a cell with the cell.
-            return [line.Of(cell.From, first.Stretch!.Value.To), .. others];
-        }
-
-        if (line.Is is not null || line.As is not null || making is not null || IsStory(line) || spec.IsBare && line.Number < titleAt || section is not (null or Key.Ingredients) || Rule().IsMatch(line.Text)) return [line];
-        if (KeyLine.Of(line.Text) is { Key: not null } key)
-        {
-            if (key.Key != Key.Ingredients || key.Value.Length == 0) return [line];
-            from = key.At;
-        }
-
-        if (ownRecipes.Read(line, from, spec.Lines) is not null) return [line];
-        if (spec.HasIngredientLines && MethodText.Starts(Bulletless(line.Text))) return [line];
-        if (runOn.Split(line, from) is { } several) return several;
-
-        // `Equal parts gin, vermouth and red bitter, stirred, coupe`: what follows the names is the method.
-        if (each.Read(line, from) is not null && EachText.End(line.Text) is var end && end < line.Text.Length) return [line.Of(0, end), line.Of(end, line.Text.Length)];
-        return [line];
-    }
-
     // Lines are looked at ahead of their turn; what was found is kept for a while.
     private IngredientLine? Ingredient(SourceLine line)
     {
         if (seen.TryGetValue(line, out var found)) return found;
         if (seen.Count > 64) seen.Clear();
-        return seen[line] = line.Text.Length > SourceLine.Longest || IsStory(line) ? null : ingredients.Read(line, BulletEnd(line.Text));
+        found = line.Text.Length > SourceLine.Longest || IsStory(line) ? null : ingredients.Read(line, BulletEnd(line.Text));
+        // Beside a list, a bare count of something unknown on a line apart from it is a date, a page or a rating.
+        if (found is { Amount.Unit: null, Line.Kind: null } && stray.Contains(line)) found = null;
+        if (found is { Amount.Unit: null } && Day().IsMatch(line.Text)) found = null;
+        return seen[line] = found;
     }
 
     // A title may look like an amount (`3 Wise Men`); an ingredient is sure when its unit is written or its kind is known.
@@ -229,11 +215,15 @@ internal sealed partial class Reader
     [GeneratedRegex(@"^\s*(?:[-=*_•~–—]\s?){3,}\s*$", RegexOptions.NonBacktracking)]
     private static partial Regex Rule();
 
-    [GeneratedRegex(@"^\s*(?:>\s*)?(?:(?:[-*•◦▪·–—+□☐✓]\s*(?:\[[ xX]?\]\s*)?)(?=[^*\s])|\[[ xX]?\]\s*|\(?\d{1,2}[.)]\s+(?=\S))?\s*")]
+    [GeneratedRegex(@"^\s*(?:>\s*)?(?:(?:[-*•◦▪·–—+□☐✓]\s*(?:\[[ xX]?\]\s*)?)(?=[^*\s])|\[[ xX]?\]\s*|\(?\d{1,2}[.)]\s+(?=\S)|\(?[a-h]\)\s+(?=\S)|\d{1,2}/\s+(?=\S)|(?:[Ss]tep|STEP)\s+\d{1,2}\s*[.):–-]\s+(?=\S)|(?:[\uD83C-\uD83E][\uDC00-\uDFFF]\uFE0F?|[\u2190-\u21FF\u25A0-\u27BF]\uFE0F?)+(?=\s*\S))?\s*")]
     private static partial Regex Bullet();
 
     [GeneratedRegex(@"\b(?:over|onto|on\s+top|back\s+of|into|gently|carefully|surface|until)\b", RegexOptions.IgnoreCase)]
     private static partial Regex Placed();
+
+    // `14 March. Tried it again.`
+    [GeneratedRegex(@"^\W*\d{1,2}(?:st|nd|rd|th)?\s+(?:of\s+)?(?:january|february|march|april|may|june|july|august|september|october|november|december|jan|feb|mar|apr|jun|jul|aug|sept?|oct|nov|dec)\b", RegexOptions.IgnoreCase)]
+    private static partial Regex Day();
 
     [GeneratedRegex(@"^\s*(?:[-–—]\s*)?(?:created\s+|made\s+)?by\s+(.+)$", RegexOptions.IgnoreCase)]
     private static partial Regex By();

@@ -19,7 +19,7 @@ internal sealed partial class RunOnText(IngredientText ingredients)
         var masked = BracketText.Of(line.Text, at).Masked;
         var start = Named().Match(masked, at) is { Success: true } named && named.Length < 50 ? at + named.Length : at;
         if (!masked.AsSpan(start).ContainsAnyInRange('0', '9') && NumberAhead().Count(masked) < 2) return null;
-        return ByMarks(line, masked, at, start) ?? ByAmounts(line, masked, at, start);
+        return ByMarks(line, masked, at, start) ?? ByAmounts(line, masked, at, start) ?? ByClauses(line, masked, at, start);
     }
 
     // Parted by commas and the like: every part that reads as an ingredient stands alone, the others belong to the one before.
@@ -55,7 +55,7 @@ internal sealed partial class RunOnText(IngredientText ingredients)
         for (var i = from; i < to; i++)
         {
             if (i > from && line.Text[i - 1] != ' ' || !char.IsLetter(line.Text[i])) continue;
-            if (ingredients.Read(line.Of(i, to), i) is { Line.Kind: not null, Problems.Count: 0 } read && read.Amount.Unit is not null && read.Amount.Start > i && read.Amount.NumberEnd > read.Amount.Start && ingredients.IsWhole(read.Line.Ingredient)) return i;
+            if (ingredients.Read(line.Of(i, to), i) is { Line.Kind: not null } read && (read.Problems.Count == 0 || read.Amount.Unit is null) && read.Amount.Start > i && read.Amount.NumberEnd > read.Amount.Start && ingredients.IsWhole(read.Line.Ingredient)) return i;
         }
 
         return null;
@@ -87,6 +87,27 @@ internal sealed partial class RunOnText(IngredientText ingredients)
         var ends = starts.Select((s, i) => i + 1 < starts.Count ? Math.Min(starts[i + 1], SentenceEnd(masked, s)) : tail).ToList();
         var read = Enumerable.Range(0, starts.Count).Count(i => Reads(line, starts[i], ends[i]));
         return read == starts.Count || read >= 3 && read >= starts.Count - 1 ? Stretches(line, at, starts, tail, ends) : null;
+    }
+
+    // `Take 50 ml of gin and put it in the shaker. Add 25 ml of lemon juice`: what is between is the method.
+    private List<SourceLine>? ByClauses(SourceLine line, string masked, int at, int start)
+    {
+        if (!MethodText.Starts(masked[start..]) && !MethodText.Holds(masked[start..])) return null;
+        var (starts, ends) = (new List<int>(), new List<int>());
+        for (var i = start; i < masked.Length && starts.Count < Most; i++)
+        {
+            if (i > start && masked[i - 1] is not (' ' or '(') || !(char.IsNumber(masked[i]) || masked[i] == '.' || Spoken().IsMatch(masked, i))) continue;
+            if (AmountText.Leading(masked, i) is not { Unit: { Kind: not (UnitKind.TopUp or UnitKind.Unsaid) } } amount) continue;
+            var end = Clause().Match(masked, Math.Min(masked.Length, amount.End + 1)) is { Success: true } clause ? clause.Index : masked.Length;
+            if (ingredients.Read(line.Of(i, end), i) is not { Line: { Kind: not null } read, Problems.Count: 0 } || !ingredients.IsWhole(read.Ingredient)) continue;
+            starts.Add(i);
+            ends.Add(end);
+            i = end - 1;
+        }
+
+        if (starts.Count < 2 && !(starts.Count == 1 && MethodText.Starts(masked[start..]) && starts[0] > start)) return null;
+        var stretches = Stretches(line, at, starts, masked.Length, ends);
+        return [.. stretches.Select(s => starts.Contains(s.Stretch!.Value.From) || s.Stretch.Value.From < starts[0] && !MethodText.Starts(s.Text.Trim()) && !Alone().IsMatch(s.Text) ? s : s with { As = Key.Method })];
     }
 
     // `6 basil leaves`: a number alone counts where it stands before what is counted.
@@ -154,13 +175,19 @@ internal sealed partial class RunOnText(IngredientText ingredients)
     // Where the ingredients end and the method begins.
     private static int Tail(string masked, int from) => Method().Match(masked, from) is { Success: true } tail ? tail.Index : masked.Length;
 
+    [GeneratedRegex(@"^\s*(?:take|put|add|pour|use|measure|start\s+with|begin\s+with|squeeze)\s*$", RegexOptions.IgnoreCase)]
+    private static partial Regex Alone();
+
+    [GeneratedRegex(@"\s+(?:and|then|in|into|to|with|over|until|plus|onto|on|for|from|along|together)\b|[.,;:(!](?!\d)", RegexOptions.IgnoreCase)]
+    private static partial Regex Clause();
+
     [GeneratedRegex(@"\G(?:top|fill)(?:ped|ed)?\b", RegexOptions.IgnoreCase)]
     private static partial Regex TopUp();
 
     [GeneratedRegex(@"(?<=\p{Ll})[.;]\s+(?=\p{Lu})")]
     private static partial Regex NextSentence();
 
-    [GeneratedRegex(@"\G[^:\d]{2,48}:\s+(?=\S)")]
+    [GeneratedRegex(@"\G[^:\d]{2,48}?(?::|\s[–—-])\s+(?=\S)")]
     private static partial Regex Named();
 
     [GeneratedRegex(@"(?:,(?!\d)|;|\s[/+&|·•]\s|\s(?:and(?!\s+(?:a|three)[\s-](?:half|quarters?)\b)|plus|(?<!\b(?:top|topped|fill|filled|finish|finished)(?:\s+it)?(?:\s+(?:up|off))?\s)with)\s|\.\s+(?=\d))\s*", RegexOptions.IgnoreCase)]

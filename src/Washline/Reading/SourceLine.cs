@@ -85,7 +85,7 @@ internal sealed partial record SourceLine(int Number, string Raw, string Text)
         for (var i = 0; i < plain.Length; i++)
         {
             var c = from[i];
-            plain[i] = char.IsControl(c) || char.IsWhiteSpace(c) || c is '\u200B' or '\u200C' or '\u200D' or '\u2060' or '\uFEFF' or '\u200E' or '\u200F' or '\u00AD'
+            plain[i] = char.IsControl(c) || char.IsWhiteSpace(c) || c is '\u200B' or '\u200C' or '\u200D' or '\u2060' or '\uFEFF' or '\u200E' or '\u200F' or '\u00AD' or '\uFE0E' or '\uFE0F'
                 or (>= '\u202A' and <= '\u202E') or (>= '\u2066' and <= '\u2069') ? ' ' : c;
         }
     });

@@ -17,7 +17,7 @@ public static class SpecText
         foreach (var line in spec.Lines) text.Append(LineText.Write(line)).Append('\n');
 
         var keys = new StringBuilder();
-        void Key(string name, string value) => keys.Append(name).Append(": ").Append(value).Append('\n');
+        void Key(string name, string value) => keys.Append(name).Append(": ").Append(name is "note" or "made" ? value : Reader.Unkeyed(value)).Append('\n');
         var method = MethodWords(spec);
         if (method.Length > 0) Key("method", method);
         var glass = One(spec.Glass);

@@ -25,11 +25,19 @@ public static partial class TextForms
         var lines = SourceLine.Split(head).Where(l => !l.IsBlank).ToList();
         if (IsChat(lines)) return TextForm.Written;
         var stamped = lines.Count(l => Stamp().IsMatch(l.Text));
-        if (stamped >= 2 && 3 * stamped >= lines.Count) return TextForm.Captions;
+        if (stamped >= 2 && 3 * stamped >= lines.Count && !IsTimetable(lines)) return TextForm.Captions;
         if (IsTalk(lines)) return TextForm.Spoken;
         // One amount for all, or a sentence of a method, belongs to a spec.
         if (lines.Any(l => EachText.Tells(l.Text) || TalkText.IsSentence(l.Text) && MethodText.Starts(l.Text))) return TextForm.Written;
         return MenuText.Is(lines, kinds ?? Kinds.Catalogue) ? TextForm.MenuLine : TextForm.Written;
+    }
+
+    // `07:30 Stretch`, `10:00 Napkin folding`: what happens in a day begins at the full five minutes, and talk does not; a list between it was written.
+    private static bool IsTimetable(List<SourceLine> lines)
+    {
+        var times = lines.Select(l => Stamp().Match(l.Text)).Where(m => m.Success).Select(m => m.Value.Trim()).ToList();
+        return times.TrueForAll(t => t.TrimEnd(']', ')')[^1] is '0' or '5') && times.Count >= ListedRun && times.Any(t => t.TrimEnd(']', ')')[^1] != t[0])
+            && (Run([.. lines.Select(l => !Stamp().IsMatch(l.Text) && Listed().IsMatch(l.Text))]) >= ListedRun);
     }
 
     // Hours of the day with names behind them; the times of a talk begin at its beginning.

@@ -8,7 +8,7 @@ internal static partial class TitleText
     private const int Longest = 80;
 
     /// <summary>The name without the marks that notes put around a heading.</summary>
-    public static string Bare(string text) => Unstopped(Blanks().Replace(Price().Replace(Numbered().Replace(text.Trim().TrimStart('#'), ""), "").Trim(' ', '*', '_', '•', '~', '=', '★', '☆', '✦', '◆', '❖', '“', '”', '„', '»', '«', '"').TrimEnd(':', ' '), " "));
+    public static string Bare(string text) => Unstopped(Blanks().Replace(Price().Replace(Numbered().Replace(Signs().Replace(Tags().Replace(text, " ").Trim().TrimStart('#').TrimStart(), ""), ""), "").Trim(' ', '*', '_', '•', '~', '=', '★', '☆', '✦', '◆', '❖', '“', '”', '„', '»', '«', '"').TrimEnd(':', ' '), " "));
 
     // `THE BISHOP'S UMBRELLA.`: a name in an old book ends like a sentence.
     private static string Unstopped(string bare) => bare.EndsWith('.') && bare.IndexOf('.', StringComparison.Ordinal) == bare.Length - 1 && IsName(bare[..^1]) ? bare[..^1] : bare;
@@ -32,6 +32,7 @@ internal static partial class TitleText
     {
         if (LeadIn().Match(bare) is { Success: true } lead && lead.Length < bare.Length) bare = bare[lead.Length..];
         if (Labelled().Match(bare) is { Success: true } labelled) return (labelled.Groups["name"].Value, labelled.Groups["label"].Value);
+        if (Described().Match(bare) is { Success: true } described && IsTitleCase(described.Groups["title"].Value)) return (described.Groups["title"].Value, described.Groups["note"].Value.Trim());
         return Remark().Match(bare) is { Success: true } remark ? (remark.Groups["title"].Value, remark.Groups["note"].Value.Trim()) : (bare, "");
     }
 
@@ -77,6 +78,10 @@ internal static partial class TitleText
     [GeneratedRegex(@"^(?<label>[^""“”]{2,40}?)\s*(?:[–—:-]|[=-]>|→)?\s*[""“](?<name>[^""“”]{2,50})[""”]?$|^(?<label>(?i:[^:]{0,40}\b(?:drink|cocktail|recipe|spec|serve)\b[^:]{0,40})):\s*(?<name>\p{Lu}.{1,50})$")]
     private static partial Regex Labelled();
 
+    // `FIRST WATCH — navy rum, lime, demerara`, `Harbour Night - the house manhattan`
+    [GeneratedRegex(@"^(?<title>\p{Lu}[^,–—:\d]{2,40}?)\s+[–—-]\s+(?<note>(?:\p{Ll}[^–—\d]*,|(?:the|an?|our|my|your)\s)[^–—\d]*)$")]
+    private static partial Regex Described();
+
     [GeneratedRegex(@"(?<=\S)\s*\([^()]*\)\s*$")]
     private static partial Regex Brackets();
 
@@ -86,15 +91,23 @@ internal static partial class TitleText
     [GeneratedRegex(@"^\s*(?:[-*•◦▪·+]\s*|\(?\d{1,2}[.)]\s+)?(?<name>\p{L}[^:.,;\d]{1,60}?(?:\s*\([^()]*\))?)\s*(?::|\s[–—-](?=\s)|\.(?=\s))")]
     private static partial Regex Leads();
 
-    [GeneratedRegex(@"^\s*(?i:no\.?\s*|nr\.?\s*|#)?\(?\d{1,3}\s*(?:[.):]|\s[/–—-])\s+(?=\p{L})")]
+    [GeneratedRegex(@"^\s*(?i:no\.?\s*|nr\.?\s*|#)?\(?\d{1,3}\s*(?:[.):]\s*(?:[–—-]\s*|\s)|\s[/–—-]\s+|/\s+)(?=\p{L})|^\s*[A-H][.)]\s+(?=\p{Lu}\p{L}+\s+\p{Lu})")]
     private static partial Regex Numbered();
 
     // `GLASSHOUSE SWIZZLE ........ 12`, `Paper Moth  € 11,50`
-    [GeneratedRegex(@"(?:\s*[.…·_]{3,}\s*|\s+(?=[$€£])|\s{3,}|\s+[–—-]\s*(?=[$€£])|\s+[–—]\s*(?=\d{1,2}$))[$€£]?\s?\d{1,3}(?:[.,]\d{1,2})?\s*[$€£]?\s*$")]
+    [GeneratedRegex(@"(?:(?:\s?[.…·_]){3,}\s*|\s+(?=[$€£])|\s{3,}|\s+[–—-]\s*(?=[$€£])|\s+[–—]\s*(?=\d{1,2}$))[$€£]?\s?\d{1,3}(?:[.,]\d{1,2})?\s*[$€£]?\s*$")]
     private static partial Regex Price();
 
-    [GeneratedRegex(@"\S(?:\s*[.…·_]{3,}\s*|\s{3,})[$€£]?\s?\d{1,3}(?:[.,]\d{1,2})?\s*[$€£]?\s*$")]
+    [GeneratedRegex(@"\S(?:(?:\s?[.…·_]){3,}\s*|\s{3,})[$€£]?\s?\d{1,3}(?:[.,]\d{1,2})?\s*[$€£]?\s*$")]
     private static partial Regex Led();
+
+    // `#drinkoftheday`
+    [GeneratedRegex(@"(?<=^|\s)#\p{Ll}\w*(?=\s)")]
+    private static partial Regex Tags();
+
+    // `🍸 PAPER MOTH 🍸`
+    [GeneratedRegex(@"^(?:(?:[\uD83C-\uD83E][\uDC00-\uDFFF]\uFE0F?|[\u2190-\u21FF\u25A0-\u27BF]\uFE0F?)\s*)+|(?:\s*(?:[\uD83C-\uD83E][\uDC00-\uDFFF]\uFE0F?|[\u2190-\u21FF\u25A0-\u27BF]\uFE0F?)\uFE0F?)+$")]
+    private static partial Regex Signs();
 
     [GeneratedRegex(@"\s+")]
     private static partial Regex Blanks();
@@ -102,6 +115,6 @@ internal static partial class TitleText
     [GeneratedRegex(@"^(?<title>[^()]*[^()\s])\s*\((?<maker>\p{Lu}[\p{L}.'’-]*(?:\s+\p{Lu}[\p{L}.'’-]*){1,3}),\s*(?<where>\p{Lu}[^()\d]{1,50}?|the\s+\p{Lu}[^()\d]{1,50}?)(?:,?\s*\d{4})?\)$")]
     private static partial Regex InBrackets();
 
-    [GeneratedRegex(@"^(?<title>.*?[\p{L}\p{N}'’.!)])\s*(?:[,(–—|-]\s*)?\b(?:created\s+|made\s+)?by\s+(?<maker>\p{Lu}[\p{L}.'’-]*(?:\s+\p{Lu}[\p{L}.'’-]*){0,3}(?:\s+(?:and|&)\s+\p{Lu}[\p{L}.'’-]*(?:\s+\p{Lu}[\p{L}.'’-]*){0,3})?)(?:\s*(?:,?\s*\b(?:at|of|from)\b|,)\s*(?<where>\p{Lu}.{1,50}|the\s+\p{Lu}.{1,50}))?\s*\)?\.?$")]
+    [GeneratedRegex(@"^(?<title>.*?[\p{L}\p{N}'’.!)])\s*(?:[,(–—|-]\s*)?\b(?:created\s+|made\s+)?by\s+(?:(?:our|the|my|his|her|a)\s+(?:\p{Ll}[\p{Ll}'’-]*,?\s+){1,3})?(?<maker>\p{Lu}[\p{L}.'’-]*(?:\s+\p{Lu}[\p{L}.'’-]*){0,3}(?:\s+(?:and|&)\s+\p{Lu}[\p{L}.'’-]*(?:\s+\p{Lu}[\p{L}.'’-]*){0,3})?)(?:\s*(?:,?\s*\b(?:at|of|from)\b|,)\s*(?<where>\p{Lu}.{1,50}|the\s+\p{Lu}.{1,50}))?\s*\)?\.?$")]
     private static partial Regex By();
 }

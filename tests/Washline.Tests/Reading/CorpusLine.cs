@@ -18,6 +18,8 @@ public sealed record CorpusLine(double Low, double High, string Unit, string Kin
     public static CorpusLine Of(IReadOnlyList<string> cells)
     {
         var ends = cells[0].Split('-', StringSplitOptions.RemoveEmptyEntries).Select(n => double.Parse(n, CultureInfo.InvariantCulture)).ToArray();
+        // `- | top up | soda-water`: no number is written, and one of the unit is meant.
+        if (ends.Length == 0 && cells[1].Any(char.IsLetter)) ends = [1];
         var line = ends.Length == 0 ? new CorpusLine(0, 0, "", cells[2]) : new CorpusLine(ends[0], ends[^1], Counted.Contains(cells[1]) ? "piece" : cells[1], cells[2]);
         foreach (var more in cells.Skip(3))
         {

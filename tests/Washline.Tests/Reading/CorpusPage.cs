@@ -9,7 +9,7 @@ public class CorpusPage
         Written by the tests (`WASHLINE_ACCEPT=1 ./test` writes it again; `./test` fails while this page is not what was measured). Measured over texts that were written for
         the purpose, with what must be read beside each: `tests/Washline.Tests/Corpus`. *Ours* was written by whoever wrote the reader, or by others whose texts were looked at since,
         and rules were mended until it was read well. *Held out* was written by someone who has not seen the reader, and no rule was ever made for it: its figures are what a
-        stranger's text may expect. It is the second such set; the first was looked at, and stands among ours.
+        stranger's text may expect. The first such set was looked at since, and stands among ours; of later texts by others one half stands there too, the other half here.
 
         A line is right when its ingredient, amount and unit are; in captions also the second, to six. *Precision* is the share of the lines read that are right, *recall* the share of
         the lines there that were read right. *The rest* counts title, method, seconds, ice, glass, garnish, credit and recipes of its own, each where the text says it.
@@ -25,7 +25,7 @@ public class CorpusPage
     private static readonly (string Form, double Lines, double How)[] Asked = [("written", 0.99, 0.90), ("spoken", 0.95, 0.90), ("data", 0.99, 0.90)];
 
     // What was written blind is read less well, and no rule may be made for it; it must not be read worse than it is. The page says how well.
-    private static readonly Dictionary<string, (double Lines, double How)> HeldOut = new() { ["written"] = (0.77, 0.55), ["spoken"] = (0.93, 0.98), ["data"] = (1, 1) };
+    private static readonly Dictionary<string, (double Lines, double How)> HeldOut = new() { ["written"] = (0.84, 0.72), ["spoken"] = (0.93, 0.98), ["data"] = (1, 1) };
 
     public static TheoryData<string, string> Parts() => [.. Asked.Select(a => (a.Form, "ours")), .. HeldOut.Keys.Select(form => (form, "held-out"))];
 

@@ -16,9 +16,15 @@ internal static partial class MenuText
         var ingredients = new IngredientText(kinds);
         // A bottle's price and a strength are no amounts.
         if (lines.Any(l => KeyLine.Of(l.Text) is { Key: not (null or Key.Title or Key.Ingredients or Key.Garnish or Key.Glass) } || HasAmount(l.Text, ingredients))) return false;
+        if (lines.Any(l => Numbered(l.Text, kinds))) return false;
         var rows = lines.Count(l => Row(l, kinds) is not null);
         return rows >= 1 && 4 * rows >= lines.Count;
     }
+
+    // `50 gin, 25 lemon juice`, `gin 50 / lemon juice 25`: numbers beside two ingredients are amounts whose unit is left out.
+    private static bool Numbered(string text, Kinds kinds) =>
+        Parts().Split(text).Count(p => AmountText.Counted(p, p.Length - p.TrimStart().Length) is { Unit: not null } alone && p[alone.End..].Trim(' ', '.').Length == 0
+            || Bare().Match(p) is { Success: true } bare && kinds.Find(bare.Groups["name"].Value) is { Kind: not null, Left: "" }) >= 2;
 
     /// <summary>Reads the drinks of a menu.</summary>
     public static Draft Read(string text, Kinds kinds) => new MenuReader(kinds).Read(SourceLine.Split(text));
@@ -105,6 +111,12 @@ internal static partial class MenuText
         var start = text.Length - text.TrimStart(' ', '-', '•', '*', '–').Length;
         return start < text.Length && char.IsNumber(text[start]) && ingredients.Read(new SourceLine(1, text, text), start) is { Line.Kind: not null };
     }
+
+    [GeneratedRegex(@"\s*[,;/·|+]\s*(?!\d*\s*$)|:\s+")]
+    private static partial Regex Parts();
+
+    [GeneratedRegex(@"^\s*(?:\d{1,3}(?:[.,]\d{1,2})?\s+(?<name>\p{L}[\p{L} '’-]+)|(?<name>\p{L}[\p{L} '’-]+?)\s+\d{1,3}(?:[.,]\d{1,2})?)\s*\.?$")]
+    private static partial Regex Bare();
 
     [GeneratedRegex(@"(?:\s*[.…·]{3,}\s*|\s+[–—|-]?\s*)(?:[$€£]\s?\d{1,3}(?:[.,]\d{1,2})?|\d{1,3}(?:[.,]\d{1,2})?\s?(?:[$€£]|eur|usd|gbp)?)\s*$", RegexOptions.IgnoreCase)]
     private static partial Regex Price();
