@@ -14,8 +14,8 @@ internal static class Slots
 
     public static (IReadOnlyList<Slot> Slots, IReadOnlyList<OutOfReach> Missing) For(Spec spec, ServedDrink target, Bar bar, Kinds kinds, int mostBottles, Reach reach, bool splits, string? useUp)
     {
-        var shelf = Shelf.Of(bar, kinds);
-        var water = target.Pours.Any(p => p.Last) ? null : shelf.Items.FirstOrDefault(i => i.Kind.Id == Splits.Water);
+        var stock = Stock.Of(bar, kinds);
+        var water = target.Pours.Any(p => p.Last) ? null : stock.Items.FirstOrDefault(i => i.Kind.Id == Splits.Water);
         var slots = new List<Slot>();
         var missing = new List<OutOfReach>();
         var lines = spec.Lines.ToList();
@@ -23,7 +23,7 @@ internal static class Slots
         {
             var line = asked.Line!;
             var i = lines.FindIndex(l => ReferenceEquals(l, line));
-            var ranked = shelf.Near(asked.Kind)
+            var ranked = stock.Near(asked.Kind)
                 .OrderBy(r => r.StandIn.Jnd)
                 .ThenBy(r => Math.Abs(r.Item.Pour.Strength.Typical - asked.Strength.Typical) + Math.Abs(r.Item.Pour.Sugar.Typical - asked.Sugar.Typical) / 20)
                 .ThenByDescending(r => r.Item.LeftMl).ThenBy(r => r.Item.Name, StringComparer.Ordinal).ToList();
