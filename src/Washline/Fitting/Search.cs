@@ -178,7 +178,7 @@ internal sealed partial class Search
         while (work <= MostWork && open.TryPop(out var stretch))
         {
             work += Bounding * stretch.Kept.Length;
-            var slab = new Slab(Grid, estimate, meant, stretch, limit);
+            var slab = new Slab(Grid, estimate, meant, stretch, limit, mostChanges);
             if (slab.Bound > limit * limit) continue;
             var best = slab.Best();
             if (Possible(best, mostChanges)) See(Grid.Sum(best), best);

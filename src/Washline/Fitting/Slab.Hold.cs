@@ -29,18 +29,74 @@ internal sealed partial class Slab
 
         hold = at;
         Bound = height + highest;
+        for (var c = 0; c < reduced.Length; c++) reduced[c] += hold * volume[c];
+        if (mostChanges < best.Length) Keep();
         for (var i = 0; i < best.Length; i++)
         {
             best[i] = from[i];
             for (var c = from[i]; c < from[i + 1]; c++)
             {
-                reduced[c] += hold * volume[c];
                 if (reduced[c] < reduced[best[i]]) best[i] = c;
             }
 
             var least = reduced[best[i]];
             for (var c = from[i]; c < from[i + 1]; c++) reduced[c] -= least;
         }
+    }
+
+    // No more than so many amounts may be changed: what a change has to cost beside what it costs anyway, so that the bound is highest. Of the lines those that gain most by it are changed, and
+    // the price is what the next one would gain.
+    private void Keep()
+    {
+        var lines = best.Length;
+        Span<double> gains = stackalloc double[lines];
+        var (was, sum, now) = (price, 0.0, 0.0);
+        for (var i = 0; i < lines; i++)
+        {
+            var (kept, changed) = Leasts(i);
+            gains[i] = kept - (changed - was);
+            sum += Math.Min(kept, changed);
+        }
+
+        gains.Sort();
+        price = Math.Max(0, gains[lines - 1 - mostChanges]);
+        if (double.IsPositiveInfinity(price))
+        {
+            (price, Bound) = (was, double.PositiveInfinity);
+            return;
+        }
+
+        var more = price - was;
+        for (var i = 0; i < lines; i++)
+        {
+            for (var c = from[i]; c < from[i + 1]; c++)
+            {
+                if (!IsChange(i, c)) continue;
+                reduced[c] += more;
+                cost[c] += more;
+                costs[i] += more * share[c];
+            }
+
+            var (kept, changed) = Leasts(i);
+            now += Math.Min(kept, changed);
+        }
+
+        Bound += now - sum - price * mostChanges;
+    }
+
+    private bool IsChange(int line, int c) => !grid.Lines[line][stretch.Kept[line][c - from[line]]].Choice.Mark.IsMakers;
+
+    // The least under the plane among the maker's amounts of a line, and among others.
+    private (double Kept, double Changed) Leasts(int line)
+    {
+        var (kept, changed) = (double.PositiveInfinity, double.PositiveInfinity);
+        for (var c = from[line]; c < from[line + 1]; c++)
+        {
+            if (IsChange(line, c)) changed = Math.Min(changed, reduced[c]);
+            else kept = Math.Min(kept, reduced[c]);
+        }
+
+        return (kept, changed);
     }
 
     // The least sum over the lines under the plane with so hard a pull on the volume, and the volume of those choices.

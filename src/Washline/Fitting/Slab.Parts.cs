@@ -47,7 +47,7 @@ internal sealed partial class Slab
         {
             for (var c = from[i]; c < from[i + 1]; c++)
             {
-                if (share[c] > 0) lost += share[c] * (grid.Lines[i][stretch.Kept[i][c - from[i]]].Cost(middleMl) - cost[c]);
+                if (share[c] > 0) lost += share[c] * (grid.Lines[i][stretch.Kept[i][c - from[i]]].Cost(middleMl) + (price > 0 && IsChange(i, c) ? price : 0) - cost[c]);
             }
         }
 

@@ -22,6 +22,7 @@ internal sealed partial class Slab
     private readonly double middleMl;
     private readonly double half;
     private readonly double most;
+    private readonly int mostChanges;
     private readonly Vector256<double> counted; // what was meant
 
     // Where the choices of a line begin, and for each choice its own cost, what it adds to the sums, its share of the mean drink, and what it costs under the plane.
@@ -43,6 +44,7 @@ internal sealed partial class Slab
     private double celsiusFrom;
     private double offC;
     private double hold;
+    private double price; // of a change, where not all lines may be changed
     private double slack;
 
     /// <summary>The bound of a stretch.</summary>
@@ -51,9 +53,10 @@ internal sealed partial class Slab
     /// <param name="meant">The drink as meant.</param>
     /// <param name="stretch">The stretch.</param>
     /// <param name="most">D from which on a candidate does not matter.</param>
-    public Slab(Grid grid, Estimate estimate, Meant meant, Stretch stretch, double most)
+    /// <param name="mostChanges">How many amounts may differ from the maker's.</param>
+    public Slab(Grid grid, Estimate estimate, Meant meant, Stretch stretch, double most, int mostChanges)
     {
-        (this.grid, this.meant, this.stretch, this.most) = (grid, meant, stretch, most);
+        (this.grid, this.meant, this.stretch, this.most, this.mostChanges) = (grid, meant, stretch, most, mostChanges);
         middleMl = Math.Sqrt(stretch.LowMl * stretch.HighMl);
         half = Math.Sqrt(stretch.HighMl / stretch.LowMl) - 1;
         counted = Vector256.Create(meant.Sugar, meant.Acid, meant.Strength, 0);
@@ -130,7 +133,7 @@ internal sealed partial class Slab
 
             var before = Bound;
             Plane(round == 0 ? estimate : null);
-            if (hold == 0 || Bound > most * most || (round > 0 && Bound < before + 0.01 * most * most)) break;
+            if ((hold == 0 && price == 0) || Bound > most * most || (round > 0 && Bound < before + 0.01 * most * most)) break;
         }
     }
 

@@ -23,6 +23,9 @@ public static class SmallBars
         ["soda-water"],
     ];
 
+    /// <summary>Every kind that may be asked for.</summary>
+    public static IReadOnlyList<string> Asked { get; } = [.. Families.SelectMany(f => f)];
+
     private static readonly Measure[] Coarse =
     [
         new("coarse jigger", "ml", 10, 10, 50), new("jigger", "ml", 7.5, 7.5, 60), new("ounce jigger", "oz", 0.25, 0.25, 2), new("fine measure", "ml", 5, 2.5, 60),

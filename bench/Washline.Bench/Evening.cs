@@ -1,0 +1,57 @@
+using System.Diagnostics;
+using System.Globalization;
+using Washline.Drinks;
+using Washline.Fitting;
+using Washline.Measures;
+using Washline.Tests.Fitting;
+
+namespace Washline.Bench;
+
+/// <summary>Every kept spec against the bar: how the time grows with specs and bottles, all made by lot.</summary>
+internal static class Evening
+{
+    private static readonly int[] Specs = [100, 1000, 10_000];
+    private static readonly int[] Bottles = [30, 100, 300];
+
+    public static int Measure(int most)
+    {
+        Tonight.Of(Home(50, 30), Kinds.Catalogue);
+        Console.WriteLine($"Every spec fitted, and what to buy; s, {Environment.ProcessorCount} cores");
+        Console.WriteLine();
+        Console.WriteLine("| specs | bottles | fitted in, s | of it before any search, ms a spec | and what to buy, s | within reach |");
+        Console.WriteLine("|---:|---:|---:|---:|---:|---:|");
+        foreach (var specs in Specs.Where(s => s <= most))
+        {
+            foreach (var bottles in Bottles) Row(Home(specs, bottles));
+        }
+
+        return 0;
+    }
+
+    private static void Row(Bar bar)
+    {
+        var few = bar.Specs.Take(100).ToList();
+        var watch = Stopwatch.StartNew();
+        foreach (var spec in few) Fit.Of(spec, bar, Kinds.Catalogue);
+        var before = watch.Elapsed.TotalMilliseconds / few.Count;
+        watch.Restart();
+        List<Fit> fits = [.. bar.Specs.AsParallel().AsOrdered().Select(s => Fit.Find(s, bar, Kinds.Catalogue))];
+        var fitted = watch.Elapsed.TotalSeconds;
+        watch.Restart();
+        Tonight.Of(fits, bar, Kinds.Catalogue);
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"| {bar.Specs.Count} | {bar.Bottles.Count} | {fitted:0.00} | {before:0.00} | {watch.Elapsed.TotalSeconds:0.00} | {fits.Count(f => f.Closest is not null)} |"));
+    }
+
+    private static Bar Home(int specs, int bottles)
+    {
+        var kinds = Kinds.Catalogue.All.Where(k => Pour.Of("", k, null, null, null) is not null).ToList();
+        var lot = new Random(bottles);
+        return Bar.Empty with
+        {
+            Specs = [.. Enumerable.Range(0, specs).Select(i => SmallBars.Spec(new Random(i), 2 + i % 5) with { Title = $"Spec {i}" })],
+            // The kinds that the specs ask for most, then any.
+            Bottles = [.. Enumerable.Range(0, bottles).Select(i => SmallBars.Bottle($"bottle {i}", i < SmallBars.Asked.Count ? Kinds.Catalogue[SmallBars.Asked[i]] : kinds[lot.Next(kinds.Count)], lot) with { Left = Volume.FromMillilitres(500) })],
+            Measures = [new Measure("jigger", "ml", 5, 2.5, 60)],
+        };
+    }
+}
