@@ -154,7 +154,7 @@ internal static class Parcel
             {
                 if (!entries.MoveNext()) yield break;
             }
-            catch (Exception e) when (e is IOException or InvalidDataException or UnauthorizedAccessException or NotSupportedException or ArgumentException or FormatException or OverflowException)
+            catch (Exception e) when (e is IOException or InvalidDataException or UnauthorizedAccessException or NotSupportedException or InvalidOperationException or ArgumentException or FormatException or OverflowException)
             {
                 if (!any) throw new Refusal($"The archive '{path}' could not be opened: {e.Message}", "Check that it is whole, or unpack it and read the folder.");
                 broken = Enclosed.Damaged("(the rest of the archive)", e.Message);

@@ -34,6 +34,8 @@ internal sealed partial class Reader
         if (spec.HasIngredientLines && MethodText.Starts(Bulletless(line.Text)) && (hasList || spec.Method.Count == 0)) return [line];
         if (runOn.Split(line, from) is { } several) return several;
 
+        // A row of a table is one thing: its cells stand apart in the text.
+        if (line.Places is not null) return [line];
         // `Equal parts gin, vermouth and red bitter, stirred, coupe`: what follows the names is the method.
         if (each.Read(line, from) is not null && EachText.End(line.Text) is var end && end < line.Text.Length) return [line.Of(0, end), line.Of(end, line.Text.Length)];
         // `Top with soda. Highball, ice, apple slice.`: the method goes on behind the ingredient.

@@ -25,7 +25,7 @@ public class CorpusPage
     private static readonly (string Form, double Lines, double How)[] Asked = [("written", 0.99, 0.90), ("spoken", 0.95, 0.90), ("data", 0.99, 0.90)];
 
     // What was written blind is read less well, and no rule may be made for it; it must not be read worse than it is. The page says how well.
-    private static readonly Dictionary<string, (double Lines, double How)> HeldOut = new() { ["written"] = (0.84, 0.72), ["spoken"] = (0.93, 0.98), ["data"] = (1, 1) };
+    private static readonly Dictionary<string, (double Lines, double How)> HeldOut = new() { ["written"] = (0.89, 0.79), ["spoken"] = (0.91, 0.98), ["data"] = (1, 1) };
 
     public static TheoryData<string, string> Parts() => [.. Asked.Select(a => (a.Form, "ours")), .. HeldOut.Keys.Select(form => (form, "held-out"))];
 

@@ -27,6 +27,10 @@ public class FuzzTests
         Assert.True(run.Done > (Many is null ? 100 : 0), run.Report);
     }
 
+    // A header of the archive that its reader calls an invalid operation.
+    [Fact]
+    public void A_seed_that_once_fell_is_answered() => Assert.Equal(0, FuzzReaders.Of("Archives").Run(20_444_823, 1, TimeSpan.FromSeconds(60)).Different);
+
     private static FuzzRun Run(string reader, long count, TimeSpan time) =>
         FuzzReaders.Of(reader).Run((int)(Number("WASHLINE_FUZZ_SEED") ?? 20_000_101), count, time);
 

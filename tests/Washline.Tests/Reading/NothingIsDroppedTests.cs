@@ -60,6 +60,13 @@ public class NothingIsDroppedTests
         Assert.Equal(once, SpecText.Write(Assert.Single(Draft.Read(once, Kinds.Catalogue).Specs)));
     }
 
+    [Fact]
+    public void A_row_of_a_table_with_a_sentence_in_a_cell_holds_its_words_once()
+    {
+        const string text = "Paper Moth\n\n| Amount | Ingredient |\n|---|---|\n| 50 ml | gin |\n| 2 dashes | Orange bitters. Build in a flute. Garnish with an orange twist.\n";
+        Assert.Null(FuzzReaders.Dropped(text, Draft.Read(text, Kinds.Catalogue)));
+    }
+
     [Theory]
     [InlineData("gin 2–3 dashes , fresh to top soda")]
     [InlineData("rye whiskey - gin top up 60 ml")]
