@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
+using Washline.App.Storage;
 using Washline.Drinks;
 using Washline.Fitting;
 
@@ -8,9 +9,6 @@ namespace Washline.App.Commands;
 /// <summary>What may be asked of a fit beside the drink itself.</summary>
 internal sealed class WishOptions
 {
-    private const double MostDrinks = 20;
-    private const double MostMoney = 10_000;
-
     private readonly Option<string[]> keep = new("--keep") { Description = "What stays as the maker has it: volume, strength, or a line by its number or words of it. May be given again.", HelpName = "WHAT" };
     private readonly Option<bool> lessSweet = new("--less-sweet") { Description = "A step less sweet than the maker's." };
     private readonly Option<bool> drier = new("--drier") { Description = "Two steps less sweet." };
@@ -23,7 +21,7 @@ internal sealed class WishOptions
 
     public void AddTo(Command command)
     {
-        without.CompletionSources.Add([.. Wishes.Allergens(Kinds.Catalogue)]);
+        without.CompletionSources.Add(_ => Wishes.Allergens(Kinds.Catalogue));
         foreach (var option in new Option[] { keep, lessSweet, drier, drinks, without, useUp, onlyMarks, changes, budget }) command.Add(option);
     }
 
@@ -38,16 +36,16 @@ internal sealed class WishOptions
             KeepStrength = kept.Any(k => Is(k, "strength")),
             KeepLines = [.. kept.Where(k => !Is(k, "volume") && !Is(k, "strength")).Select(k => LineOf.Told(spec, k)).Distinct()],
             StepsDrier = result.GetValue(drier) ? 2 : result.GetValue(lessSweet) ? 1 : 0,
-            MostStandardDrinks = Number(result, drinks, 0.05, MostDrinks, "a number of standard drinks", "1.5"),
+            MostStandardDrinks = Number(result, drinks, 0.05, Wishes.DrinksLimit, "a number of standard drinks", "1.5"),
             Without = [.. (result.GetValue(without) ?? []).Select(Allergen).Distinct()],
             UseUp = result.GetValue(useUp) is { } bottle ? AtHome(bottle, bar) : null,
             OnlyMarks = result.GetValue(onlyMarks),
             MostChanges = Number(result, changes, 0, 100, "a number of lines", "2") is { } lines ? (int)lines : null,
-            Budget = (decimal?)Number(result, budget, 0, MostMoney, "an amount of money", "2.50"),
+            Budget = (decimal?)Number(result, budget, 0, Wishes.BudgetLimit, "an amount of money", "2.50"),
         };
     }
 
-    private static bool Is(string a, string b) => a.Trim().Equals(b, StringComparison.OrdinalIgnoreCase);
+    private static bool Is(string a, string b) => Household.Same(a.Trim(), b);
 
     private static string Allergen(string told)
     {

@@ -1,4 +1,3 @@
-using Washline.App.Sheets;
 using Washline.Fitting;
 
 namespace Washline.App.Drawings;
@@ -8,22 +7,12 @@ namespace Washline.App.Drawings;
 /// <param name="Address">The bench with it.</param>
 /// <param name="Jnd">How far it stands.</param>
 /// <param name="Words">What moves most.</param>
-/// <param name="Amounts">What is poured, in one line.</param>
 /// <param name="IsNow">Whether it is what is poured now.</param>
-public sealed record WayRow(string Name, string Address, double Jnd, string Words, string Amounts, bool IsNow)
+public sealed record WayRow(string Name, string Address, double Jnd, string Words, bool IsNow)
 {
     /// <summary>The end of the axis, JND; what lies beyond is an arrow, told as a number.</summary>
     public const double Reach = 4;
 
     /// <summary>A row for an offer.</summary>
-    public static WayRow Of(string name, string address, Offer offer, bool isNow) => new(name, address, offer.DistanceJnd, offer.DistanceJnd < 0.05 ? "" : offer.Most.Words,
-        string.Join(", ", offer.Lines.Select(l => l.Words)), isNow);
-
-    /// <summary>Where the words change, with the word of each band.</summary>
-    public static IReadOnlyList<(double From, double To, string Word)> Bands { get; } =
-    [
-        (0, 0.5, Of(0.25)), (0.5, 1, Of(0.75)), (1, 2, Of(1.5)), (2, 3, Of(2.5)), (3, Reach, Of(3.5)),
-    ];
-
-    private static string Of(double jnd) => Say.Verdict(Verdict.Of(jnd));
+    public static WayRow Of(string name, string address, Offer offer, bool isNow) => new(name, address, offer.DistanceJnd, offer.DistanceJnd < 0.05 ? "" : offer.Most.Words, isNow);
 }

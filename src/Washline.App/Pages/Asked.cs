@@ -6,9 +6,7 @@ namespace Washline.App.Pages;
 /// <summary>What is asked of a bench: the pours, what is wished, and whether the balance is held when a line is changed. It is the whole state of the page, and stands in its address.</summary>
 public sealed record Asked
 {
-    private const double MostDrinks = 20;
     private const int MostLines = 100;
-    private const decimal MostMoney = 10_000;
 
     /// <summary>The spec.</summary>
     public required string Title { get; init; }
@@ -27,6 +25,12 @@ public sealed record Asked
 
     /// <summary>Lines of the search, from 0, that stay as they are poured while the rest is found anew.</summary>
     public IReadOnlyList<int> Held { get; init; } = [];
+
+    /// <summary>The same wishes with one of the named pours.</summary>
+    public Asked With(string named) => this with { Named = named, Pours = [], Held = [] };
+
+    /// <summary>The same wishes with the pours of an offer.</summary>
+    public Asked With(Offer offer) => With(offer.Lines.Select(l => (l.Pour.Name, l.Mark.Millilitres)));
 
     /// <summary>The same wishes with other pours.</summary>
     public Asked With(IEnumerable<(string, double)> pours) => this with { Named = "", Pours = [.. pours] };
@@ -52,12 +56,12 @@ public sealed record Asked
                 KeepStrength = Each("keep").Contains("strength"),
                 KeepLines = Lines(Each("keep")),
                 StepsDrier = One("sweet") switch { "less" => 1, "drier" => 2, _ => 0 },
-                MostStandardDrinks = Number("drinks", MostDrinks) is > 0 and var drinks ? drinks : null,
+                MostStandardDrinks = Number("drinks", Wishes.DrinksLimit) is > 0 and var drinks ? drinks : null,
                 Without = [.. Each("without").Where(Wishes.Allergens(Drinks.Kinds.Catalogue).Contains).Distinct()],
                 UseUp = One("useup") is { Length: > 0 } bottle ? bottle : null,
                 OnlyMarks = One("marks") == "only",
                 MostChanges = (int?)Number("changes", MostLines),
-                Budget = (decimal?)Number("budget", (double)MostMoney),
+                Budget = (decimal?)Number("budget", Wishes.BudgetLimit),
             },
         };
     }

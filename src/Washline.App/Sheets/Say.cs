@@ -124,7 +124,7 @@ public static class Say
     }
 
     /// <summary>What was wished of a fit, in one line.</summary>
-    public static string Wishes(Fitting.Fit fit) => string.Join(", ", fit.Wishes.In(fit.Spec).Select(w => w.Words));
+    public static string Wishes(Fitting.Fit fit) => fit.Wishes.WordsFor(fit.Spec);
 
     /// <summary>What distances of a fit are counted from.</summary>
     public static string From(Fitting.Fit fit) => fit.Wishes.MovesAim ? "the drink as wished" : "the drink as meant";

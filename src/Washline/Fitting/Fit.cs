@@ -68,7 +68,7 @@ public sealed partial record Fit
         if (fit.Closest is not null || fit.OutOfReach.Count > 0 || fit.slots.Count == 0) return fit;
         var without = wishes.In(spec).Select(w => (w.Words, Fit: Find(Of(spec, bar, kinds, null, w.Others)))).Where(w => w.Fit.Closest is not null)
             .OrderBy(w => w.Fit.Closest!.DistanceJnd).Select(w => new Refused(w.Words, w.Fit)).FirstOrDefault();
-        return fit with { Refused = without ?? new Refused(string.Join(", ", wishes.In(spec).Select(w => w.Words)), Find(spec, bar, kinds) is { Closest: not null } unwished ? unwished : null) };
+        return fit with { Refused = without ?? new Refused(wishes.WordsFor(spec), Find(spec, bar, kinds) is { Closest: not null } unwished ? unwished : null) };
     }
 
     /// <summary>A riffed spec, its amounts found so that the drink keeps the balance of another.</summary>
@@ -126,10 +126,7 @@ public sealed partial record Fit
 
     /// <summary>What a drinker would notice if just this were poured: a bottle and an amount for each line of the search, in order.</summary>
     /// <param name="pours">Name of a thing at home and millilitres, line by line; a name that is not at home takes the first choice.</param>
-    public Offer? Pour(IReadOnlyList<(string Bottle, double Millilitres)> pours)
-    {
-        return OutOfReach.Count > 0 || slots.Count == 0 ? null : Offer(Choices(pours));
-    }
+    public Offer? Pour(IReadOnlyList<(string Bottle, double Millilitres)> pours) => OutOfReach.Count > 0 || slots.Count == 0 ? null : Offer(Choices(pours));
 
     /// <summary>What is nearest when some lines stay as they are poured, whatever that is: the others are found anew, so that the drink keeps its balance.</summary>
     /// <param name="pours">As for <see cref="Pour"/>.</param>

@@ -6,6 +6,12 @@ namespace Washline.Fitting;
 /// <summary>What somebody asks of a fit beside the drink itself.</summary>
 public sealed partial record Wishes
 {
+    /// <summary>No wish for standard drinks goes beyond that.</summary>
+    public const double DrinksLimit = 20;
+
+    /// <summary>No budget for a glass goes beyond that.</summary>
+    public const double BudgetLimit = 10_000;
+
     /// <summary>Nothing.</summary>
     public static Wishes None { get; } = new();
 
@@ -48,8 +54,11 @@ public sealed partial record Wishes
     /// <summary>Whether nothing is wished.</summary>
     public bool IsNone => !Each.Any();
 
-    /// <summary>The wishes in one sentence; empty for none.</summary>
-    public string Words => string.Join(", ", Each.Select(w => w.Words));
+    /// <summary>The wishes in one sentence, lines by their number; empty for none.</summary>
+    public string Words => WordsFor(null);
+
+    /// <summary>The wishes in one sentence, lines as the spec writes them; empty for none.</summary>
+    public string WordsFor(Spec? spec) => string.Join(", ", In(spec).Select(w => w.Words));
 
     /// <summary>Each of the wishes in words, with the others; lines as the spec writes them.</summary>
     public IEnumerable<Wish> In(Spec? spec)
