@@ -108,7 +108,7 @@ public sealed class ChillPlot
             if (i is > 0 and <= Steep)
             {
                 var (from, to) = (course.Points[i - 1].Seconds, course.Points[i].Seconds);
-                for (var j = 1; j < Finer; j++) yield return (drink with { Service = drink.Service with { Seconds = from + (to - from) * j / Finer } }).Course.Usual;
+                for (var j = 1; j < Finer; j++) yield return ServedDrink.Of(drink.Pours, drink.Service with { Seconds = from + (to - from) * j / Finer }).Course.Usual;
             }
 
             yield return course.Points[i];

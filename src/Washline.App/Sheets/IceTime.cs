@@ -68,7 +68,7 @@ public static class IceTime
             if (rows.Keys.All(k => Math.Abs(k - moment) > TooNear * moment)) rows[moment] = "";
         }
 
-        return [.. rows.Select(r => new IceRow((drink with { Service = drink.Service with { Seconds = r.Key } }).Course.Usual, r.Value))];
+        return [.. rows.Select(r => new IceRow(ServedDrink.Of(drink.Pours, drink.Service with { Seconds = r.Key }).Course.Usual, r.Value))];
     }
 
     /// <summary>What the course follows, where that is not the whole drink; nothing otherwise.</summary>

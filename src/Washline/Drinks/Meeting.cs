@@ -12,8 +12,8 @@ internal readonly record struct Meeting(Technique Technique, Mixture Drink, doub
 {
     private const double RoomC = 20;
 
-    /// <summary>Whether anything happens: there is drink, ice, and a technique that brings them together.</summary>
-    public bool Happens => Technique != Technique.NoIce && Ice.Grams > 0 && Drink.Mass > 0;
+    /// <summary>Whether anything happens with time: there is drink, ice, and a technique that brings them together.</summary>
+    public bool Happens => Technique != Technique.NoIce && Ice.Grams > 0 && Drink.Mass > 0 && !Chilled.OnlyTouches(Technique, Drink, StartC, Ice, out _);
 
     /// <summary>What meets the ice: in the glass everything; in a shaker or mixing glass only what was in it.</summary>
     public static Meeting Of(in Mixture first, in Mixture last, Service service, bool wet)

@@ -6,47 +6,63 @@ namespace Washline.Drinks;
 /// <summary>A drink after method and ice, with its bands, its swings and its wash line.</summary>
 public sealed record ServedDrink
 {
+    private readonly Lazy<Spread> spread;
+
+    private ServedDrink(IReadOnlyList<Pour> pours, Service service)
+    {
+        (Pours, Service) = (pours, service);
+        var (first, last) = (Sum(pours, last: false), Sum(pours, last: true));
+        Serving = Serving.Of(first, last, service, service.IceWet ?? true, service.Seconds);
+        Served = Serving.Sip;
+        Iced = Iced.Of(Serving, first, service);
+        Built = new Serving(Serving.Built, Serving.Built, 20, 0, 0).Sip;
+        WashLine = WashLine.Of(Serving, service.Glass, Foam.Head(pours, service, Serving.Served.Volume.Millilitres));
+        spread = new(() => Spread.Of(pours, service));
+    }
+
     /// <summary>What went in.</summary>
-    public required IReadOnlyList<Pour> Pours { get; init; }
+    public IReadOnlyList<Pour> Pours { get; }
 
     /// <summary>How it was served.</summary>
-    public required Service Service { get; init; }
+    public Service Service { get; }
 
     /// <summary>What is in it, in grams, before the ice and in the glass.</summary>
-    public required Serving Serving { get; init; }
+    public Serving Serving { get; }
 
     /// <summary>Before ice, at room temperature.</summary>
-    public required Sip Built { get; init; }
+    public Sip Built { get; }
 
     /// <summary>At the first sip.</summary>
-    public required Sip Served { get; init; }
+    public Sip Served { get; }
 
-    /// <summary>The low end of each number, one by one.</summary>
-    public required Sip Low { get; init; }
+    /// <summary>The low end of each number, one by one. Bands and swings are computed when the first of them is asked for.</summary>
+    public Sip Low => spread.Value.Low.Sip;
 
     /// <summary>The high end of each number, one by one.</summary>
-    public required Sip High { get; init; }
+    public Sip High => spread.Value.High.Sip;
 
     /// <summary>Water from the ice, mL, with its band. Negative when very cold ice froze some of the drink.</summary>
-    public required Band Melt { get; init; }
+    public Band Melt => new(spread.Value.Low.MeltMl, MeltMl, spread.Value.High.MeltMl);
 
     /// <summary>Water from the ice in per cent of the volume that met it, with its band.</summary>
-    public required Band Dilution { get; init; }
+    public Band Dilution => new(spread.Value.Low.DilutionPercent, DilutionPercent, spread.Value.High.DilutionPercent);
 
     /// <summary>Water from the ice, mL.</summary>
-    public double MeltMl => Melt.Typical;
+    public double MeltMl => Iced.MeltMl;
 
     /// <summary>Water from the ice in per cent of the volume that met it.</summary>
-    public double DilutionPercent => Dilution.Typical;
+    public double DilutionPercent => Iced.DilutionPercent;
 
     /// <summary>What is uncertain, what moves the drink most first.</summary>
-    public required IReadOnlyList<Swing> Swings { get; init; }
+    public IReadOnlyList<Swing> Swings => spread.Value.Swings;
 
     /// <summary>Where it stands in its glass.</summary>
-    public required WashLine WashLine { get; init; }
+    public WashLine WashLine { get; }
 
     /// <summary>Grams of ethanol in it.</summary>
-    public required double EthanolG { get; init; }
+    public double EthanolG => Serving.Served.Ethanol;
+
+    private Iced Iced { get; }
 
     /// <summary>Grams of ice that are still ice at the first sip of a drink that is drunk with it; nil for any other. Computed each time it is asked for.</summary>
     public double IceDrunkG => !Service.DrunkWithIce ? 0
@@ -74,26 +90,7 @@ public sealed record ServedDrink
     }
 
     /// <summary>Those pours, served that way.</summary>
-    public static ServedDrink Of(IReadOnlyList<Pour> pours, Service service)
-    {
-        var spread = Spread.Of(pours, service);
-        var (serving, iced, low, high) = (spread.Serving, spread.Middle, spread.Low, spread.High);
-        return new ServedDrink
-        {
-            Pours = pours,
-            Service = service,
-            Built = new Serving(serving.Built, serving.Built, 20, 0, 0).Sip,
-            Served = iced.Sip,
-            Serving = serving,
-            Low = low.Sip,
-            High = high.Sip,
-            Melt = new Band(low.MeltMl, iced.MeltMl, high.MeltMl),
-            Dilution = new Band(low.DilutionPercent, iced.DilutionPercent, high.DilutionPercent),
-            Swings = spread.Swings,
-            WashLine = WashLine.Of(serving, service.Glass, Foam.Head(pours, service, serving.Served.Volume.Millilitres)),
-            EthanolG = serving.Served.Ethanol,
-        };
-    }
+    public static ServedDrink Of(IReadOnlyList<Pour> pours, Service service) => new(pours, service);
 
     /// <summary>Those pours, served that way, without bands: what a search asks for many times.</summary>
     public static Serving Run(IReadOnlyList<Pour> pours, Service service) =>

@@ -30,35 +30,18 @@ internal sealed class Spread
         first = ServedDrink.Sum(pours, last: false);
         last = ServedDrink.Sum(pours, last: true);
         response = Response.Of(first, last, service);
-        Serving = Serving.Of(first, last, service, response.Middle);
-        Middle = Iced.Of(Serving, first, service);
+        Middle = Iced.Of(Serving.Of(first, last, service, response.Middle), first, service);
     }
 
-    /// <summary>The drink as it is typically.</summary>
-    public Serving Serving { get; }
-
-    /// <summary>The same at the first sip.</summary>
+    /// <summary>The drink as it is typically, at the first sip.</summary>
     public Iced Middle { get; }
 
     public Iced Low => Shift(down, -1);
 
     public Iced High => Shift(up, 1);
 
-    public IReadOnlyList<Swing> Swings
-    {
-        get
-        {
-            moves.Sort((a, b) => b.Jnd.CompareTo(a.Jnd));
-            var swings = new Swing[Math.Min(MostSwings, moves.Count)];
-            for (var i = 0; i < swings.Length; i++)
-            {
-                var (pour, what, attribute, jnd) = moves[i];
-                swings[i] = new Swing(pour is null ? what : $"{pour.Kind.Name}, {what}", attribute, jnd);
-            }
-
-            return swings;
-        }
-    }
+    /// <summary>What moves the drink most first.</summary>
+    public IReadOnlyList<Swing> Swings { get; private set; } = [];
 
     public static Spread Of(IReadOnlyList<Pour> pours, Service service)
     {
@@ -66,7 +49,21 @@ internal sealed class Spread
         if (spread.Middle.Sip.VolumeMl <= 0) return spread;
         for (var i = 0; i < pours.Count; i++) spread.AddPour(pours[i]);
         spread.AddIce();
+        spread.Name();
         return spread;
+    }
+
+    private void Name()
+    {
+        moves.Sort((a, b) => b.Jnd.CompareTo(a.Jnd));
+        var swings = new Swing[Math.Min(MostSwings, moves.Count)];
+        for (var i = 0; i < swings.Length; i++)
+        {
+            var (pour, what, attribute, jnd) = moves[i];
+            swings[i] = new Swing(pour is null ? what : $"{pour.Kind.Name}, {what}", attribute, jnd);
+        }
+
+        Swings = swings;
     }
 
     private void AddPour(Pour pour)

@@ -1,45 +1,55 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 using Washline.Drinks;
+using Washline.Measures;
 using Washline.Mixtures;
 
 namespace Washline.Fitting;
 
-/// <summary>The drink and its distance by a quick guess of the ice: everything else is counted as the full model counts it.</summary>
-internal sealed class Estimate(Grid grid, MeltGuess guess, Sip target)
+/// <summary>The drink and its distance by a quick guess of the ice, four candidates at once: everything else is counted as the full model counts it.</summary>
+internal sealed class Estimate(Grid grid, MeltGuess guess, Meant meant)
 {
     private const double LeastWater = 0.1; // of the water that was poured, however much of it ice took away
+    private const double Trace = 1e-9; // g: of no drink there is nothing
+    private const double PerVolume = 1 / Jnd.VolumeShare;
+
+    private readonly double logMeant = Math.Log(meant.Sip.VolumeMl);
 
     /// <summary>The drink at the first sip.</summary>
     public Sip Sip(in Totals totals)
     {
-        var (melt, celsius) = guess.For(totals);
-        var water = Math.Max(LeastWater * totals.Water, totals.Water + melt);
-        var ml = Mixture.MillilitresOf(water, totals.Ethanol, totals.Sugar, totals.Rest[1], totals.Rest[2], new Solids(0, 0, 0, totals.Rest[3]));
-        return Drinks.Sip.Of(ml, totals.Ethanol, totals.Sugar, totals.Sweet, totals.Acid, celsius);
+        var (ml, celsius) = Poured(FourTotals.Of(totals, totals, totals, totals));
+        return Drinks.Sip.Of(ml.ToScalar(), totals.Ethanol, totals.Sugar, totals.Sweet, totals.Acid, celsius.ToScalar());
     }
 
-    /// <summary>D² of those places in the lines; anything above the most that matters where that shows early.</summary>
-    public double Square(in Totals totals, ReadOnlySpan<int> at, double most = double.PositiveInfinity)
+    /// <summary>Millilitres in the glass, and °C, of four candidates.</summary>
+    public (Vector256<double> Ml, Vector256<double> Celsius) Poured(in FourTotals totals)
     {
-        var sip = Sip(totals);
-        var square = target.To(sip).Square;
-        var perMl = Vector256.Create(1 / sip.VolumeMl);
-        for (var i = 0; i < at.Length && square <= most; i += 4)
-        {
-            Vector256<double> Of(int k, ReadOnlySpan<int> at) => k < at.Length ? grid.Noticed(k)[at[k]] : Vector256<double>.Zero;
-            square += Vector256.Sum(Pourable.Costs(Turned(Of(i, at), Of(i + 1, at), Of(i + 2, at), Of(i + 3, at)), perMl));
-        }
-
-        return square;
+        var (melt, celsius) = guess.For(totals);
+        var water = Vector256.Max(Vector256.Create(Trace), Vector256.Max(totals.Water * LeastWater, totals.Water + melt));
+        return (Mixture.MillilitresOf(water, totals.Ethanol, totals.Sugar, totals.AcidG, totals.AcidMl, totals.SolidsMl), celsius);
     }
 
-    /// <summary>The first numbers of four, their second, third and fourth.</summary>
-    public static (Vector256<double> First, Vector256<double> Second, Vector256<double> Third, Vector256<double> Fourth) Turned(
-        in Vector256<double> a, in Vector256<double> b, in Vector256<double> c, in Vector256<double> d) =>
-        (Vector256.Create(a[0], b[0], c[0], d[0]), Vector256.Create(a[1], b[1], c[1], d[1]), Vector256.Create(a[2], b[2], c[2], d[2]), Vector256.Create(a[3], b[3], c[3], d[3]));
+    /// <summary>D² of those places in the lines.</summary>
+    public double Square(in Totals totals, ReadOnlySpan<int> at) => Squares(totals, totals, totals, totals, at, 0, at[0], at[0], at[0], at[0], double.PositiveInfinity).ToScalar();
 
-    /// <summary>How volume, mL, and temperature, °C, answer to each of the totals.</summary>
-    public (Totals Volume, Totals Celsius) Slopes(in Totals totals, in Sip middle)
+    /// <summary>D² of four candidates that differ in one line; anything above the most that matters where that shows early for all of them.</summary>
+    /// <param name="rest">What the other lines come to.</param>
+    /// <param name="at">The places in the other lines.</param>
+    /// <param name="line">The line.</param>
+    /// <param name="a">Its place in the first candidate.</param>
+    /// <param name="b">In the second.</param>
+    /// <param name="c">In the third.</param>
+    /// <param name="d">In the fourth.</param>
+    /// <param name="most">D² from which on a candidate does not matter.</param>
+    public Vector256<double> Squares(in Totals rest, ReadOnlySpan<int> at, int line, int a, int b, int c, int d, double most)
+    {
+        var adds = grid.Adds(line);
+        return Squares(rest + adds[a], rest + adds[b], rest + adds[c], rest + adds[d], at, line, a, b, c, d, most);
+    }
+
+    /// <summary>How volume, mL, and temperature, °C, answer to each of the totals; volume and temperature themselves.</summary>
+    public (Totals Volume, Totals Celsius, double Ml, double DegreesC) Slopes(in Totals totals)
     {
         const double share = 1e-4;
         Span<double> volume = stackalloc double[Totals.Count];
@@ -47,13 +57,49 @@ internal sealed class Estimate(Grid grid, MeltGuess guess, Sip target)
         volume.Clear();
         celsius.Clear();
         var step = share * Math.Max(1, totals.MetMass + totals.LastMass);
-        foreach (var lane in Totals.Weighed)
+        var lanes = Totals.Weighed;
+        // The drink itself with the first three, then four at once.
+        var (ml, degrees) = Poured(FourTotals.Of(totals, totals.With(lanes[0], step), totals.With(lanes[1], step), totals.With(lanes[2], step)));
+        var (middleMl, middleC) = (ml.ToScalar(), degrees.ToScalar());
+        for (var k = 1; k < 4; k++) (volume[lanes[k - 1]], celsius[lanes[k - 1]]) = ((ml[k] - middleMl) / step, (degrees[k] - middleC) / step);
+        for (var i = 3; i < lanes.Length; i += 4)
         {
-            var sip = Sip(totals.With(lane, step));
-            volume[lane] = (sip.VolumeMl - middle.VolumeMl) / step;
-            celsius[lane] = (sip.TemperatureC - middle.TemperatureC) / step;
+            Totals Of(in Totals totals, int k) => totals.With(Totals.Weighed[Math.Min(k, Totals.Weighed.Length - 1)], step);
+            (ml, degrees) = Poured(FourTotals.Of(Of(totals, i), Of(totals, i + 1), Of(totals, i + 2), Of(totals, i + 3)));
+            for (var k = 0; k < 4 && i + k < lanes.Length; k++) (volume[lanes[i + k]], celsius[lanes[i + k]]) = ((ml[k] - middleMl) / step, (degrees[k] - middleC) / step);
         }
 
-        return (Totals.Of(volume), Totals.Of(celsius));
+        return (Totals.Of(volume), Totals.Of(celsius), middleMl, middleC);
+    }
+
+    private Vector256<double> Squares(in Totals ta, in Totals tb, in Totals tc, in Totals td, ReadOnlySpan<int> at, int line, int a, int b, int c, int d, double most)
+    {
+        var totals = FourTotals.Of(ta, tb, tc, td);
+        var (ml, celsius) = Poured(totals);
+        var perMl = Vector256<double>.One / ml;
+        var sugar = Count(totals.Sweet * perMl * Meant.PerGram, Jnd.Sugar) - Vector256.Create(meant.Sugar);
+        var acid = Count(totals.Acid * perMl * Meant.PerGram, Jnd.Acid) - Vector256.Create(meant.Acid);
+        var strength = Count(totals.Ethanol * perMl * Meant.PercentPerGram, Jnd.Strength) - Vector256.Create(meant.Strength);
+        var volume = (Vector256.Log(ml) - Vector256.Create(logMeant)) * PerVolume;
+        var warm = celsius - Vector256.Create(meant.Sip.TemperatureC);
+        var square = sugar * sugar + acid * acid + strength * strength + volume * volume * Moves.VolumeWeight + warm * warm * Meant.OfCelsius;
+        if (Vector256.GreaterThanAll(square, Vector256.Create(most))) return square;
+        var of = grid.Noticed(line);
+        square += Pourable.Costs(Four.Turned(of[a], of[b], of[c], of[d]), perMl);
+        for (var i = 0; i < at.Length; i++)
+        {
+            if (i == line) continue;
+            var noticed = grid.Noticed(i)[at[i]];
+            square += Pourable.Costs((Vector256.Create(noticed[0]), Vector256.Create(noticed[1]), Vector256.Create(noticed[2]), Vector256.Create(noticed[3])), perMl);
+        }
+
+        return square;
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static Vector256<double> Count(Vector256<double> level, JndScale scale)
+    {
+        var z = level * (scale.K / scale.Floor);
+        return Vector256.Log(z + Vector256.Sqrt(z * z + Vector256<double>.One)) * (1 / scale.K);
     }
 }

@@ -12,6 +12,8 @@ public sealed partial record Fit
     private readonly Aim aim;
     private readonly IReadOnlyList<Measure> measures;
     private IReadOnlyList<Slot> poured;
+    private Lazy<Offer>? closest;
+    private Lazy<(Offer Straight, Offer Simplest)>? others;
 
     private Fit(Aim aim, IReadOnlyList<Measure> measures) => (this.aim, slots, poured, this.measures) = (aim, aim.Slots, aim.Slots, measures);
 
@@ -28,13 +30,16 @@ public sealed partial record Fit
     public required IReadOnlyList<OutOfReach> OutOfReach { get; init; }
 
     /// <summary>The maker's amounts with the bottles at home.</summary>
-    public Offer? Straight { get; private init; }
+    public Offer? Straight => others?.Value.Straight;
 
     /// <summary>The least D on the marks at hand.</summary>
-    public Offer? Closest { get; private init; }
+    public Offer? Closest => closest?.Value;
 
     /// <summary>The fewest changed amounts within a quarter JND of the closest.</summary>
-    public Offer? Simplest { get; private init; }
+    public Offer? Simplest => others?.Value.Simplest;
+
+    /// <summary>D of the closest, JND; nothing where there is no offer. Known before the offer itself is worked out.</summary>
+    public double? LeastJnd { get; private init; }
 
     /// <summary>What was wished.</summary>
     public Wishes Wishes { get; private init; } = Wishes.None;
@@ -77,39 +82,6 @@ public sealed partial record Fit
     /// <param name="bar">The home.</param>
     /// <param name="kinds">The catalogue.</param>
     internal static Fit Balanced(Spec riffed, ServedDrink balance, Bar bar, Kinds kinds) => Find(Of(riffed, bar, kinds, balance, Wishes.None));
-
-    private static Fit Find(Fit fit)
-    {
-        if (fit.OutOfReach.Count > 0 || fit.slots.Count == 0 || fit.aim.IsBlocked) return fit;
-
-        var search = fit.Search();
-        var most = fit.Wishes.MostChanges ?? int.MaxValue;
-        var (closest, least) = search.Best(most);
-        var straight = search.Straight(out var shortOf) ?? closest;
-        if (straight is null && fit.Wishes.IsNone) return fit with { OutOfReach = [Slots.NotEnough(fit.slots[shortOf])] };
-        var splitting = fit.Splitting(least);
-        var split = Nearest(splitting, most, least - QuarterJnd);
-        if (split is { } two) (closest, least, straight) = (two.Choices, two.Distance, straight ?? two.Choices);
-        if (closest is null || straight is null) return fit;
-        var simplest = closest;
-        for (var changes = 0; changes < closest.Count(c => !c.Mark.IsMakers); changes++)
-        {
-            var fewer = split is null ? search.Best(changes, least + QuarterJnd).Choices : Nearest(splitting, changes, least + QuarterJnd)?.Choices;
-            if (fewer is null) continue;
-            simplest = fewer;
-            break;
-        }
-
-        return fit with
-        {
-            poured = split is { Line: var line } ? With(fit.slots, line, fit.slots[line].With([.. fit.All(line)])) : fit.slots,
-            Straight = fit.Offer(straight),
-            Closest = fit.Offer(closest),
-            Simplest = fit.Offer(simplest),
-            Candidates = splitting.Aggregate(search.Grid.Size, (n, s) => n + Math.Min(s.Search.Grid.Size, long.MaxValue - n)),
-            IsProven = search.IsProven && splitting.All(s => s.Search.IsProven),
-        };
-    }
 
     /// <summary>The spec, the target and what could be poured, without any search.</summary>
     public static Fit Of(Spec spec, Bar bar, Kinds kinds) => Of(spec, bar, kinds, null, Wishes.None);

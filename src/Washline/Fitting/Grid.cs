@@ -15,6 +15,9 @@ internal sealed class Grid
     private readonly HashSet<string> shared;
     private readonly Totals[][] adds;
     private readonly Vector256<double>[][] noticed;
+    private readonly bool[][] makers;
+    private readonly int[][] bottles;
+    private readonly double[][] marks;
 
     public Grid(IReadOnlyList<Slot> slots, bool inGlass)
     {
@@ -24,6 +27,10 @@ internal sealed class Grid
         Lines = [.. slots.Select(s => s.AskedMl >= least && varied++ < MostVaried ? Line(s, inGlass) : [Pourable.Of(s, new Choice(s.Options[0], s.Options[0].Makers), inGlass)])];
         adds = [.. Lines.Select(l => l.Select(p => p.Totals).ToArray())];
         noticed = [.. Lines.Select(l => l.Select(p => p.Noticed).ToArray())];
+        makers = [.. Lines.Select(l => l.Select(p => p.Choice.Mark.IsMakers).ToArray())];
+        marks = [.. Lines.Select(l => l.Select(p => p.Choice.Mark.Millilitres).ToArray())];
+        bottles = [.. Lines.Select(Numbered)];
+        MostBottles = 1 + bottles.Max(b => b[^1]);
         // A bottle that several lines may take is only poured as long as there is some left.
         shared = [.. slots.SelectMany(s => s.Options.SelectMany(o => o.Bottles).Select(b => b.Name).Distinct()).GroupBy(n => n).Where(g => g.Count() > 1).Select(g => g.Key)];
     }
@@ -36,6 +43,18 @@ internal sealed class Grid
 
     /// <summary>What is noticed of each choice of a line, see <see cref="Pourable.Noticed"/>.</summary>
     public Vector256<double>[] Noticed(int line) => noticed[line];
+
+    /// <summary>Whether each choice of a line is the maker's amount.</summary>
+    public bool[] IsMakers(int line) => makers[line];
+
+    /// <summary>The amount of each choice of a line, mL.</summary>
+    public double[] Marks(int line) => marks[line];
+
+    /// <summary>Which of the line's bottles each choice pours, from 0.</summary>
+    public int[] Bottles(int line) => bottles[line];
+
+    /// <summary>The most bottles that any line has to choose from.</summary>
+    public int MostBottles { get; }
 
     /// <summary>How many candidates there are; a number so large that it cannot be counted is the largest there is.</summary>
     public long Size => Lines.Aggregate(1L, (n, l) => n > long.MaxValue / l.Length ? long.MaxValue : n * l.Length);
@@ -102,6 +121,14 @@ internal sealed class Grid
         }
 
         return true;
+    }
+
+    // The choices of a bottle stand side by side.
+    private static int[] Numbered(Pourable[] line)
+    {
+        var numbers = new int[line.Length];
+        for (var c = 1; c < line.Length; c++) numbers[c] = numbers[c - 1] + (ReferenceEquals(line[c].Choice.Option, line[c - 1].Choice.Option) ? 0 : 1);
+        return numbers;
     }
 
     private static Pourable[] Line(Slot slot, bool inGlass) =>

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Globalization;
 using Washline.Drinks;
 
@@ -10,6 +11,9 @@ public static class Marks
     public const double Near = 0.02;
 
     private const string Rest = "what is left";
+
+    // Of the marks of measures, which come again and again.
+    private static readonly ConcurrentDictionary<(double Value, string Unit), string> Texts = [];
 
     private static readonly Measure ByEye = new("by eye", "ml", 5, 5, 60);
 
@@ -77,7 +81,7 @@ public static class Marks
             if (isMakers && makers) continue;
             makers |= isMakers;
             var between = Math.Abs(value / measure.Step - Math.Round(value / measure.Step)) > 1e-6;
-            marks.Add(new Mark(isMakers ? askedMl : ml, Text(value, measure.Unit), between, isMakers));
+            marks.Add(new Mark(isMakers ? askedMl : ml, Texts.GetOrAdd((value, measure.Unit), of => Text(of.Value, of.Unit)), between, isMakers));
         }
 
         if (!makers) marks.Add(Makers(amount, askedMl));

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+using System.Runtime.Intrinsics;
 using Washline.Drinks;
 using Washline.Mixtures;
 
@@ -6,88 +8,97 @@ namespace Washline.Fitting;
 /// <content>What melt and temperature answer to.</content>
 internal sealed partial class MeltGuess
 {
-    // The chilled drink and what goes in after the ice, poured together.
-    private static double Joined(in Totals totals, double melt, double celsius)
+    private static readonly Vector256<double> Room = Vector256.Create(20.0);
+    private static readonly Vector256<double> Fridge = Vector256.Create(Service.FridgeC);
+
+    // The chilled drink and what goes in after the ice, poured together; as it is where nothing does.
+    private static Vector256<double> Joined(in FourTotals totals, Vector256<double> melt, Vector256<double> celsius)
     {
-        var last = Heat.Of(totals.LastEthanol, totals.LastMass - totals.LastEthanol - totals.LastSolids, totals.LastSolids);
-        if (totals.MetMass <= 0) return Service.FridgeC;
-        var (ethanol, water) = (totals.Ethanol, totals.Water + melt);
-        var solids = totals.MetMass + totals.LastMass - totals.Ethanol - totals.Water;
-        var first = Heat.Of(ethanol - totals.LastEthanol, water - (totals.LastMass - totals.LastEthanol - totals.LastSolids), solids - totals.LastSolids);
-        return Heat.Of(ethanol, water, solids).TemperatureOf(first.At(celsius) + last.At(Service.FridgeC));
+        var some = Vector256.GreaterThan(totals.LastMass, Vector256<double>.Zero);
+        if (some == Vector256<double>.Zero) return celsius;
+        var last = Heat.Of(totals.LastEthanol, totals.LastWater, totals.LastSolids);
+        var (ethanol, water, solids) = (totals.Ethanol, totals.Water + melt, totals.Solids);
+        var first = Heat.Of(ethanol - totals.LastEthanol, water - totals.LastWater, solids - totals.LastSolids);
+        var joined = Heat.Of(ethanol, water, solids).TemperatureOf(first.At(celsius) + last.At(Fridge));
+        var met = Vector256.GreaterThan(totals.MetMass, Vector256<double>.Zero);
+        return Vector256.ConditionalSelect(some, Vector256.ConditionalSelect(met, joined, Fridge), celsius);
     }
 
     // The temperature of what meets the ice in the glass, °C.
-    private static double Start(in Totals totals)
+    private static Vector256<double> Start(in FourTotals totals)
     {
-        if (totals.LastMass <= 0) return 20;
-        var lastWater = totals.LastMass - totals.LastEthanol - totals.LastSolids;
+        var some = Vector256.GreaterThan(totals.LastMass, Vector256<double>.Zero);
+        if (some == Vector256<double>.Zero) return Room;
         var solids = totals.MetMass - totals.Ethanol - totals.Water;
-        var last = Heat.Of(totals.LastEthanol, lastWater, totals.LastSolids).At(Service.FridgeC);
-        var first = Heat.Of(totals.Ethanol - totals.LastEthanol, totals.Water - lastWater, solids - totals.LastSolids).At(20);
-        return Heat.Of(totals.Ethanol, totals.Water, solids).TemperatureOf(first + last);
+        var last = Heat.Of(totals.LastEthanol, totals.LastWater, totals.LastSolids).At(Fridge);
+        var first = Heat.Of(totals.Ethanol - totals.LastEthanol, totals.Water - totals.LastWater, solids - totals.LastSolids).At(Room);
+        return Vector256.ConditionalSelect(some, Heat.Of(totals.Ethanol, totals.Water, solids).TemperatureOf(first + last), Room);
     }
 
-    /// <summary>Strength, double and single sugars as shares of what meets the ice, the logarithm of its mass in g, and in the glass its temperature, °C.</summary>
-    public static void Of(in Totals totals, bool inGlass, Span<double> features)
+    /// <summary>Of four candidates strength, double and single sugars as shares of what meets the ice, the logarithm of its mass in g, and in the glass its temperature, °C; nought where nothing meets the ice.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static void Of(in FourTotals totals, bool inGlass, Span<Vector256<double>> features)
     {
-        var mass = totals.MetMass;
-        features.Clear();
-        if (mass <= 0) return;
-        features[0] = totals.Met[1] / mass;
-        features[1] = totals.Met[2] / mass;
-        features[2] = totals.Met[3] / mass;
-        features[3] = Math.Log(mass);
-        features[4] = inGlass ? Start(totals) : 0;
+        var met = Vector256.GreaterThan(totals.MetMass, Vector256<double>.Zero);
+        features[0] = totals.MetEthanol / totals.MetMass & met;
+        features[1] = totals.MetDouble / totals.MetMass & met;
+        features[2] = totals.MetSingle / totals.MetMass & met;
+        features[3] = Vector256.Log(totals.MetMass) & met;
+        features[4] = inGlass ? Start(totals) & met : Vector256<double>.Zero;
     }
 
-    private Totals Total(in Mixture first, in Mixture last) => Totals.Of(first, false, service.InGlass) + Totals.Of(last, true, service.InGlass);
-
-    private void Terms(in Totals totals, Span<double> terms)
+    private FourTotals Total((Mixture First, Mixture Last) a, (Mixture First, Mixture Last) b, (Mixture First, Mixture Last) c, (Mixture First, Mixture Last) d)
     {
-        Span<double> z = stackalloc double[Features];
+        Totals Of((Mixture First, Mixture Last) m) => Totals.Of(m.First, false, service.InGlass) + Totals.Of(m.Last, true, service.InGlass);
+        return FourTotals.Of(Of(a), Of(b), Of(c), Of(d));
+    }
+
+    private void Terms(in FourTotals totals, Span<Vector256<double>> terms)
+    {
+        Span<Vector256<double>> z = stackalloc Vector256<double>[Features];
         Of(totals, service.InGlass, z);
         var mass = z[3];
-        terms[0] = 1;
+        terms[0] = Vector256<double>.One;
         var t = 1;
         for (var i = 0; i < moved.Length; i++)
         {
             var k = moved[i];
-            z[i] = (z[k] - centre[k]) * per[k];
-            terms[t++] = z[i];
-            for (var j = 0; j <= i; j++) terms[t++] = z[i] * z[j];
+            var way = (z[k] - Vector256.Create(centre[k])) * per[k];
+            z[i] = way;
+            terms[t++] = way;
+            for (var j = 0; j <= i; j++) terms[t++] = way * z[j];
         }
 
-        terms[t++] = cubic ? z[0] * z[0] * z[0] : 0;
+        terms[t++] = cubic ? z[0] * z[0] * z[0] : Vector256<double>.Zero;
         if (perScarce > 0)
         {
-            var below = Scarce(mass) - scarce;
+            var below = Scarce(mass) - Vector256.Create(scarce);
             terms[t++] = below;
             terms[t++] = below * below;
         }
 
-        var bend = unbent ? 0 : PerHundredth * (Beyond(totals) - beyond);
+        var bend = unbent ? Vector256<double>.Zero : (Beyond(totals) - Vector256.Create(beyond)) * PerHundredth;
         terms[t++] = bend;
         terms[t] = bend * bend;
     }
 
-    private double Scarce(double logMass) => Math.Max(0, Math.Log(Service.LeastIceG / Service.IcePerDrink) - logMass) * perScarce;
+    private Vector256<double> Scarce(Vector256<double> logMass) => Vector256.Max(Vector256<double>.Zero, Vector256.Create(LogScarce) - logMass) * perScarce;
 
     private static int MostTerms(int features) => 6 + features * (features + 3) / 2;
 
     // How far the strength of what meets the ice, as a fraction by volume, lies outside the strengths to which rates answer; its volume nearly.
-    private double Beyond(in Totals totals)
+    private Vector256<double> Beyond(in FourTotals totals)
     {
-        var fraction = strengthBy * Fraction(totals);
-        return fraction - Math.Clamp(fraction, IceContact.Weakest, IceContact.Strongest);
+        var fraction = Fraction(totals) * strengthBy;
+        return fraction - Vector256.Min(Vector256.Max(fraction, Vector256.Create(IceContact.Weakest)), Vector256.Create(IceContact.Strongest));
     }
 
-    private static double Fraction(in Totals totals)
+    private static Vector256<double> Fraction(in FourTotals totals)
     {
         const double contraction = 0.077, sugarMlPerG = 0.62;
-        var (mass, ethanol, sugar) = (totals.MetMass, totals.Met[1] * (1000 / EthanolWater.EthanolDensity), totals.Met[2] + totals.Met[3]);
-        var apart = mass - totals.Met[1] - sugar + ethanol + sugarMlPerG * sugar;
-        var fraction = apart <= 0 ? 0 : ethanol / apart;
-        return fraction / (1 - contraction * fraction);
+        var (mass, ethanol, sugar) = (totals.MetMass, totals.MetEthanol * (1000 / EthanolWater.EthanolDensity), totals.MetDouble + totals.MetSingle);
+        var apart = mass - totals.MetEthanol - sugar + ethanol + sugar * sugarMlPerG;
+        var fraction = ethanol / apart & Vector256.GreaterThan(apart, Vector256<double>.Zero);
+        return fraction / (Vector256<double>.One - fraction * contraction);
     }
 }

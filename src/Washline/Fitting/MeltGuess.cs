@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
 using Washline.Drinks;
 using Washline.Fitting.Guessing;
@@ -14,9 +15,10 @@ namespace Washline.Fitting;
 internal sealed partial class MeltGuess
 {
     private const int Features = 5;
-    private const int Beside = 4; // drinks that go over the ice at once
     private const double PerHundredth = 20; // the bend's term for one strength beyond, near in size to the others
     private const double Clearly = 0.2; // of that term: a hundredth of strength
+
+    private static readonly double LogScarce = Math.Log(Service.LeastIceG / Service.IcePerDrink);
 
     private readonly Service service;
     private readonly double beyond;
@@ -28,7 +30,8 @@ internal sealed partial class MeltGuess
     private readonly double[] centre = new double[Features];
     private readonly double[] per = new double[Features];
     private readonly int[] moved;
-    private readonly Vector128<double>[] terms; // of melt in grams by gram of what meets the ice, and °C
+    private readonly double[] melt; // by gram of what meets the ice, for each term
+    private readonly double[] temperature; // °C
 
     /// <summary>A guess about that drink.</summary>
     /// <param name="first">What meets the ice.</param>
@@ -38,82 +41,79 @@ internal sealed partial class MeltGuess
     public MeltGuess(in Mixture first, in Mixture last, Service service, ReadOnlySpan<double> reach)
     {
         this.service = service;
-        Of(Total(first, last), service.InGlass, centre);
+        var here = (first, last);
+        var about = Total(here, here, here, here);
+        Span<Vector256<double>> features = stackalloc Vector256<double>[Features];
+        Of(about, service.InGlass, features);
+        for (var k = 0; k < Features; k++) centre[k] = features[k].ToScalar();
         var met = service.InGlass ? first + last : first;
-        strengthBy = Fraction(Total(first, last)) is > 0 and var about ? met.Strength.Fraction / about : 1;
-        beyond = Beyond(Total(first, last));
+        strengthBy = Fraction(about).ToScalar() is > 0 and var fraction ? met.Strength.Fraction / fraction : 1;
+        beyond = Beyond(about).ToScalar();
         var most = first.Mass > 0 ? reach.ToArray() : new double[Features];
         moved = [.. Enumerable.Range(0, Features).Where(k => most[k] > 1e-7)];
         cubic = moved.Length > 0 && moved[0] == 0;
         foreach (var k in moved) per[k] = 1 / most[k];
         // Of a small drink the ice is as much as of a larger one: where that begins among the candidates, there is a bend in the mass.
-        var turn = Math.Log(Service.LeastIceG / Service.IcePerDrink);
-        var meets = !service.InGlass && !service.DrunkWithIce && service.Technique != Technique.NoIce && Math.Abs(turn - centre[3]) < most[3];
+        var turn = LogScarce - centre[3];
+        var meets = !service.InGlass && !service.DrunkWithIce && service.Technique != Technique.NoIce && Math.Abs(turn) < most[3];
         perScarce = meets ? per[3] : 0;
-        scarce = Scarce(centre[3]);
-        var samples = Samples(first, last, most, meets ? turn - centre[3] : 0, met.Strength.Fraction);
+        scarce = Scarce(features[3]).ToScalar();
+        var samples = Samples(first, last, most, meets ? turn : 0, met.Strength.Fraction);
         var count = MostTerms(moved.Length) - (meets ? 0 : 2);
         var rows = new double[samples.Count][];
         var (melts, temperatures) = (new double[samples.Count], new double[samples.Count]);
-        for (var s = 0; s < samples.Count; s++)
+        Span<Vector256<double>> terms = stackalloc Vector256<double>[count];
+        for (var s = 0; s < samples.Count; s += Meetings.Most)
         {
-            var totals = Total(samples[s].First, samples[s].Last);
-            rows[s] = new double[count];
-            Terms(totals, rows[s]);
-            if (s % Beside == 0) Follow(samples, s, melts, temperatures);
-            melts[s] = totals.MetMass <= 0 ? 0 : melts[s] / totals.MetMass;
+            (Mixture, Mixture) At(int k) => samples[Math.Min(s + k, samples.Count - 1)];
+            var totals = Total(At(0), At(1), At(2), At(3));
+            Terms(totals, terms);
+            var side = Math.Min(Meetings.Most, samples.Count - s);
+            Follow(CollectionsMarshal.AsSpan(samples).Slice(s, side), melts.AsSpan(s), temperatures.AsSpan(s));
+            for (var k = 0; k < side; k++)
+            {
+                var row = rows[s + k] = new double[count];
+                for (var t = 0; t < count; t++) row[t] = terms[t][k];
+                melts[s + k] = totals.MetMass[k] <= 0 ? 0 : melts[s + k] / totals.MetMass[k];
+            }
         }
 
         // Where no run lies clearly beyond, nothing is known of the bend, and it is left out.
         unbent = rows.All(r => Math.Abs(r[^2]) < Clearly);
         if (unbent) Array.ForEach(rows, r => (r[^2], r[^1]) = (0, 0));
-        terms = Fit(rows, melts, temperatures);
+        (melt, temperature) = Fit(rows, melts, temperatures);
     }
 
-    /// <summary>Grams of melt, and °C in the glass.</summary>
-    public (double MeltG, double Celsius) For(in Totals totals)
+    /// <summary>Grams of melt, and °C in the glass, of four candidates.</summary>
+    public (Vector256<double> MeltG, Vector256<double> Celsius) For(in FourTotals totals)
     {
-        Span<double> values = stackalloc double[MostTerms(Features)];
-        values = values[..terms.Length];
+        Span<Vector256<double>> values = stackalloc Vector256<double>[MostTerms(Features)];
         Terms(totals, values);
-        var sum = Vector128<double>.Zero;
-        for (var t = 0; t < values.Length; t++) sum += terms[t] * values[t];
-        var (m, c) = (sum[0], sum[1]);
-        var melted = m * totals.MetMass;
-        if (service.InGlass || service.DrunkWithIce || totals.LastMass <= 0) return (melted, c);
-        return (melted, Joined(totals, melted, c));
+        var (m, c) = (Vector256<double>.Zero, Vector256<double>.Zero);
+        for (var t = 0; t < melt.Length; t++)
+        {
+            m += values[t] * melt[t];
+            c += values[t] * temperature[t];
+        }
+
+        m *= totals.MetMass;
+        return (m, service.InGlass || service.DrunkWithIce ? c : Joined(totals, m, c));
     }
 
-    // What comes of four of them, side by side where there is ice to go over. What goes in after the ice is joined to the drink in full, each time, and is not in here.
-    private void Follow(List<(Mixture First, Mixture Last)> samples, int from, double[] melts, double[] temperatures)
+    // What comes of some of them, side by side. What goes in after the ice is joined to the drink in full, each time, and is not in here.
+    private void Follow(ReadOnlySpan<(Mixture First, Mixture Last)> samples, Span<double> melts, Span<double> temperatures)
     {
-        var count = Math.Min(Beside, samples.Count - from);
-        Span<Meeting> meetings = new Meeting[Beside];
-        var happens = service.Technique != Technique.Blend;
-        for (var k = 0; k < Beside; k++)
+        Span<Chilled> chilled = new Chilled[samples.Length];
+        Meetings.After(samples, service, chilled);
+        for (var k = 0; k < samples.Length; k++)
         {
-            var (first, last) = samples[from + Math.Min(k, count - 1)];
-            meetings[k] = Meeting.Of(first, service.InGlass ? last : Mixture.Empty, service, service.IceWet ?? true);
-            happens &= meetings[k].Happens;
-        }
-
-        IceRun run = default;
-        if (happens)
-        {
-            run = IceRun.Beside(meetings[0].Begin(), meetings[1].Begin(), meetings[2].Begin(), meetings[3].Begin());
-            run.Advance(service.Seconds);
-        }
-
-        for (var k = 0; k < count; k++)
-        {
-            var chilled = happens ? run.After(meetings[k].Drink, k) : meetings[k].After(service.Seconds);
-            melts[from + k] = chilled.MeltG + (service.DrunkWithIce ? chilled.IceLeftG : 0);
-            temperatures[from + k] = chilled.TemperatureC;
+            melts[k] = chilled[k].MeltG + (service.DrunkWithIce ? chilled[k].IceLeftG : 0);
+            temperatures[k] = chilled[k].TemperatureC;
         }
     }
 
     // Least squares; a touch of ridge, for a step that could not be taken leaves its term at nought.
-    private static Vector128<double>[] Fit(double[][] rows, double[] melts, double[] temperatures)
+    private static (double[] Melt, double[] Temperature) Fit(double[][] rows, double[] melts, double[] temperatures)
     {
         const double ridge = 1e-9;
         var n = rows[0].Length;
@@ -121,17 +121,14 @@ internal sealed partial class MeltGuess
         var (m, c) = (new double[n], new double[n]);
         for (var s = 0; s < rows.Length; s++)
         {
-            var row = rows[s];
-            for (var i = 0; i < n; i++)
-            {
-                m[i] += row[i] * melts[s];
-                c[i] += row[i] * temperatures[s];
-                for (var j = 0; j <= i; j++) normal[i, j] += row[i] * row[j];
-            }
+            ReadOnlySpan<double> row = rows[s];
+            Matrix.Add(m, row, melts[s]);
+            Matrix.Add(c, row, temperatures[s]);
+            for (var i = 0; i < n; i++) Matrix.Add(MemoryMarshal.CreateSpan(ref normal[i, 0], i + 1), row, row[i]);
         }
 
         for (var i = 0; i < n; i++) normal[i, i] += i >= n - 2 ? 1e-5 : ridge;
         var l = Matrix.Cholesky(normal);
-        return [.. Matrix.Solve(l, m).Zip(Matrix.Solve(l, c), Vector128.Create)];
+        return (Matrix.Solve(l, m), Matrix.Solve(l, c));
     }
 }

@@ -18,7 +18,7 @@ public sealed record Purchase(IReadOnlyList<Wanted> Bottles, IReadOnlyList<Fit> 
     /// </summary>
     internal static IReadOnlyList<Purchase> Best(IReadOnlyList<Fit> fits, Bar bar, Kinds kinds, IReadOnlyDictionary<string, decimal> prices)
     {
-        var open = fits.Where(f => f.OutOfReach.Count is > 0 and <= Most || f.Closest?.DistanceJnd >= Tonight.Noticed).Select(Waiting.Of).ToList();
+        var open = fits.Where(f => f.OutOfReach.Count is > 0 and <= Most || f.LeastJnd >= Tonight.Noticed).Select(Waiting.Of).ToList();
         var wanted = Wanted.In(open, bar, prices);
         var covered = wanted.Select(w => open.Select(w.Covers).ToArray()).ToList();
         var whole = open.Select(f => (byte)((1 << f.Lines.Count) - 1)).ToArray();
@@ -27,7 +27,7 @@ public sealed record Purchase(IReadOnlyList<Wanted> Bottles, IReadOnlyList<Fit> 
         {
             var found = Likely(wanted, covered, whole, count)
                 .Select(set => Of([.. set.Select(i => wanted[i])], open, bar, kinds))
-                .OrderByDescending(p => p.Opens.Count).ThenBy(p => p.Price ?? decimal.MaxValue).ThenBy(p => p.Opens.Sum(f => f.Closest!.DistanceJnd))
+                .OrderByDescending(p => p.Opens.Count).ThenBy(p => p.Price ?? decimal.MaxValue).ThenBy(p => p.Opens.Sum(f => f.LeastJnd!.Value))
                 .ThenBy(p => string.Join(", ", p.Bottles.Select(b => b.Kind.Id)), StringComparer.Ordinal).FirstOrDefault();
             if (found is { Opens.Count: > 0 } && found.Opens.Count > (best.Count > 0 ? best[^1].Opens.Count : 0)) best.Add(found);
         }
@@ -71,8 +71,8 @@ public sealed record Purchase(IReadOnlyList<Wanted> Bottles, IReadOnlyList<Fit> 
     {
         var richer = bar with { Bottles = [.. bar.Bottles, .. bottles.Select(b => b.Bottle)] };
         var opens = open.Where(f => bottles.Any(b => b.Covers(f) != 0)).AsParallel().AsOrdered()
-            .Select(f => (Was: f.Fit, Now: Fit.Find(f.Fit.Spec, richer, kinds)))
-            .Where(f => f.Now.Closest?.DistanceJnd < (f.Was.OutOfReach.Count > 0 ? Tonight.StillThatDrink : Tonight.Noticed))
+            .Select(f => (Was: f.Fit, Now: Fit.Nearest(f.Fit.Spec, richer, kinds)))
+            .Where(f => f.Now.LeastJnd < (f.Was.OutOfReach.Count > 0 ? Tonight.StillThatDrink : Tonight.Noticed))
             .Select(f => f.Now).ToList();
         return new Purchase(bottles, opens, bottles.All(b => b.Price is not null) ? bottles.Sum(b => b.Price) : null);
     }

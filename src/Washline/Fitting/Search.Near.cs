@@ -1,3 +1,7 @@
+using System.Runtime.Intrinsics;
+using Washline.Drinks;
+using Washline.Mixtures;
+
 namespace Washline.Fitting;
 
 /// <content>Where a search begins, and how far its quick guess is to be trusted.</content>
@@ -7,32 +11,35 @@ internal sealed partial class Search
     private (int[] At, double Distance)? Near(int[] from, int mostChanges)
     {
         var at = (int[])from.Clone();
-        var least = Possible(at, mostChanges) ? Penalised(Grid.Sum(at), at, double.PositiveInfinity) : double.PositiveInfinity;
-        for (var better = true; better;)
+        var least = Possible(at, mostChanges) && Grid.Sum(at) is var sum ? Penalised(estimate.Square(sum, at), sum) : double.PositiveInfinity;
+        // Line after line, until none has changed since this one was looked at.
+        for (var (i, still) = (0, 0); still < at.Length; i = (i + 1) % at.Length)
         {
-            better = false;
-            for (var i = 0; i < at.Length; i++)
+            still++;
+            var (was, best, end) = (at[i], at[i], Grid.Adds(i).Length - 1);
+            if (end == 0) continue;
+            var rest = Grid.Sum(at) - Grid.Adds(i)[was];
+            for (var c = 0; c <= end; c += 4)
             {
-                var (rest, was, best) = (Grid.Sum(at) - Grid.Lines[i][at[i]].Totals, at[i], at[i]);
-                for (var c = 0; c < Grid.Lines[i].Length; c++)
+                var squares = estimate.Squares(rest, at, i, c, Math.Min(c + 1, end), Math.Min(c + 2, end), Math.Min(c + 3, end), least);
+                for (var k = 0; k < 4 && c + k <= end; k++)
                 {
-                    at[i] = c;
-                    if (c == was || Penalised(rest + Grid.Lines[i][c].Totals, at, least) is var square && square >= least - 1e-9 || !Possible(at, mostChanges)) continue;
-                    (best, least, better) = (c, square, true);
+                    at[i] = c + k;
+                    if (c + k == was || squares[k] >= least - 1e-9 || Penalised(squares[k], rest + Grid.Adds(i)[c + k]) is var square && square >= least - 1e-9 || !Possible(at, mostChanges)) continue;
+                    (best, least, still) = (c + k, square, 1);
                 }
-
-                at[i] = best;
             }
+
+            at[i] = best;
         }
 
         return double.IsPositiveInfinity(least) || Over(within, Grid.Sum(at)) > 0 ? null : (at, Math.Sqrt(least));
     }
 
-    private double Penalised(in Totals totals, int[] at, double most)
+    private double Penalised(double square, in Totals totals)
     {
         const double penalty = 1000;
-        var square = estimate.Square(totals, at, most);
-        return free || square > most ? square : square + penalty * Over(within, totals);
+        return free ? square : square + penalty * Over(within, totals);
     }
 
     private double Over(Allowed limits, in Totals totals) => free ? 0 : limits.Over(estimate.Sip(totals), totals.Ethanol, totals.Price);
@@ -40,14 +47,32 @@ internal sealed partial class Search
     private bool Possible(int[] at, int mostChanges)
     {
         var changes = 0;
-        for (var i = 0; i < at.Length; i++) changes += Grid.Lines[i][at[i]].Choice.Mark.IsMakers ? 0 : 1;
+        for (var i = 0; i < at.Length; i++) changes += Grid.IsMakers(i)[at[i]] ? 0 : 1;
         return changes <= mostChanges && Fits(at);
     }
 
     // Whether what is left goes round, and the full model has not found it beyond a limit.
-    private bool Fits(int[] at) => (!Grid.Shares || Grid.AllFit(Grid.Choices(at))) && (refused.Count == 0 || !refused.Contains(Key(at)));
+    private bool Fits(int[] at) => (!Grid.Shares || Grid.AllFit(Grid.Choices(at))) && (refused.Count == 0 || !refused.Contains(at));
 
+    // How much farther than the guess the full model has a candidate, or several side by side.
     private double Off(int[] at) => Distance(Grid.Choices(at)) - Math.Sqrt(estimate.Square(Grid.Sum(at), at));
+
+    private void Meet(List<(int[] At, double Square)> candidates)
+    {
+        Span<(Mixture First, Mixture Last)> drinks = new (Mixture, Mixture)[Meetings.Most];
+        Span<Chilled> chilled = new Chilled[Meetings.Most];
+        for (var from = 0; from < candidates.Count; from += Meetings.Most)
+        {
+            var count = Math.Min(Meetings.Most, candidates.Count - from);
+            for (var k = 0; k < count; k++) drinks[k] = Grid.Mixtures(Grid.Choices(candidates[from + k].At));
+            Meetings.After(drinks[..count], service, chilled);
+            for (var k = 0; k < count; k++)
+            {
+                var (at, square) = candidates[from + k];
+                Meet(Distance(Grid.Choices(at), Serving.Of(drinks[k].First, drinks[k].Last, service, chilled[k]).Sip) - Math.Sqrt(square));
+            }
+        }
+    }
 
     // So much farther than the guess the full model has it, in the middle of what was met.
     private double Offset => met is var (low, high) ? (low + high) / 2 : 0;
@@ -62,54 +87,72 @@ internal sealed partial class Search
     private void Beside(int[] from)
     {
         var at = (int[])from.Clone();
-        Meet(Off(from));
-        var most = Math.Sqrt(estimate.Square(Grid.Sum(from), from)) + Suspect;
+        var square = estimate.Square(Grid.Sum(from), from);
+        var most = Math.Sqrt(square) + Suspect;
+        var candidates = new List<(int[] At, double Square)>();
+        Meet(exactStart - Math.Sqrt(square));
         for (var i = 0; i < at.Length; i++)
         {
             var line = Grid.Lines[i];
+            var rest = Grid.Sum(at) - Grid.Adds(i)[at[i]];
             for (var c = 0; c < line.Length;)
             {
                 var (bottle, best, least) = (line[c].Choice.Option, -1, double.PositiveInfinity);
-                for (; c < line.Length && ReferenceEquals(line[c].Choice.Option, bottle); c++)
+                var end = c;
+                while (end + 1 < line.Length && ReferenceEquals(line[end + 1].Choice.Option, bottle)) end++;
+                for (; c <= end; c += 4)
                 {
-                    at[i] = c;
-                    if (c != from[i] && estimate.Square(Grid.Sum(at), at, least) is var square && square < least) (best, least) = (c, square);
+                    var squares = estimate.Squares(rest, at, i, c, Math.Min(c + 1, end), Math.Min(c + 2, end), Math.Min(c + 3, end), least);
+                    for (var k = 0; k < 4 && c + k <= end; k++)
+                    {
+                        if (c + k != from[i] && squares[k] < least) (best, least) = (c + k, squares[k]);
+                    }
                 }
+
+                c = end + 1;
 
                 if (best < 0 || (least > most * most && !ReferenceEquals(bottle, line[from[i]].Choice.Option))) continue;
                 at[i] = best;
-                Meet(Off(at));
+                candidates.Add(([.. at], least));
             }
 
             at[i] = from[i];
         }
+
+        Meet(candidates);
     }
 
     // A guess about that candidate, as wide as lines go that are changed one at a time.
     private Estimate About(int[] at)
     {
-        Span<double> centre = stackalloc double[5];
-        Span<double> moved = stackalloc double[5];
-        Span<double> farthest = stackalloc double[5];
+        Span<Vector256<double>> centre = stackalloc Vector256<double>[5];
+        Span<Vector256<double>> moved = stackalloc Vector256<double>[5];
+        Span<Vector256<double>> farthest = stackalloc Vector256<double>[5];
         var reach = new double[5];
         var one = new double[5];
         var totals = Grid.Sum(at);
-        MeltGuess.Of(totals, service.InGlass, centre);
+        MeltGuess.Of(FourTotals.Of(totals, totals, totals, totals), service.InGlass, centre);
         for (var i = 0; i < at.Length; i++)
         {
             farthest.Clear();
-            foreach (var other in Grid.Lines[i])
+            var (adds, rest) = (Grid.Adds(i), totals - Grid.Adds(i)[at[i]]);
+            for (var c = 0; c < adds.Length; c += 4)
             {
-                MeltGuess.Of(totals - Grid.Lines[i][at[i]].Totals + other.Totals, service.InGlass, moved);
-                for (var k = 0; k < 5; k++) farthest[k] = Math.Max(farthest[k], Math.Abs(moved[k] - centre[k]));
+                var end = adds.Length - 1;
+                MeltGuess.Of(FourTotals.Of(rest + adds[c], rest + adds[Math.Min(c + 1, end)], rest + adds[Math.Min(c + 2, end)], rest + adds[Math.Min(c + 3, end)]), service.InGlass, moved);
+                for (var k = 0; k < 5; k++) farthest[k] = Vector256.Max(farthest[k], Vector256.Abs(moved[k] - centre[k]));
             }
 
-            for (var k = 0; k < 5; k++) (reach[k], one[k]) = (reach[k] + farthest[k] * farthest[k], Math.Max(one[k], farthest[k]));
+            for (var k = 0; k < 5; k++)
+            {
+                var far = Math.Max(Math.Max(farthest[k][0], farthest[k][1]), Math.Max(farthest[k][2], farthest[k][3]));
+                (reach[k], one[k]) = (reach[k] + far * far, Math.Max(one[k], far));
+            }
         }
 
         // What one line can do alone is within reach: another bottle may bring the drink to where the ice answers otherwise.
         for (var k = 0; k < 5; k++) reach[k] = Math.Max(one[k], Wide * Math.Sqrt(reach[k]));
         var (first, last) = Grid.Mixtures(Grid.Choices(at));
-        return new Estimate(Grid, new MeltGuess(first, last, service, reach), target);
+        return new Estimate(Grid, new MeltGuess(first, last, service, reach), meant);
     }
 }

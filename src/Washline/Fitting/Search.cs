@@ -14,12 +14,19 @@ internal sealed partial class Search
     private const double Recentre = 0.004; // JND: where the guess is farther off at the best candidate, it is made anew there
     private const long MostWork = 40_000_000; // lines of candidates looked at: some seconds, and nobody waits longer for a last hundredth of a JND
     private const int Bounding = 100; // candidates that one could look at while a stretch is bounded
-    private const double FewEnough = 800; // candidates that are looked at without parting the stretch
+    private const double FewEnough = 2500; // candidates that are looked at without parting the stretch
 
     private const double Suspect = 0.3; // JND beyond the best guess: a bottle that may come into it, if the guess is off there
     private const double Farthest = 12; // JND: nobody asks how another drink is best made
     private const double Wide = 0.6; // of how far lines go that are changed one at a time: the steps of the quick guess
     private const double Leeway = 0.002; // share by which a quick guess may stand beyond a limit and still be looked at in full
+
+    /// <summary>Told of up to four candidates that differ in one line; answers with the D² from which on candidates do not matter now.</summary>
+    /// <param name="rest">What the other lines come to.</param>
+    /// <param name="at">The places in the other lines.</param>
+    /// <param name="line">The line.</param>
+    /// <param name="places">The places in it.</param>
+    internal delegate double Leaf(in Totals rest, int[] at, int line, ReadOnlySpan<int> places);
 
     private readonly Service service;
     private readonly Sip target;
@@ -29,8 +36,9 @@ internal sealed partial class Search
     private readonly bool free;
     private readonly int[] makers;
     private Estimate estimate;
-    private readonly HashSet<string> refused = [];
+    private readonly HashSet<int[]> refused = new(Places.Same);
     private readonly int[]? start;
+    private readonly double exactStart;
     private (double Low, double High)? met;
 
     public Search(IReadOnlyList<Slot> slots, Service service, Sip target, Allowed? allowed = null)
@@ -41,8 +49,9 @@ internal sealed partial class Search
         makers = Grid.Makers();
         estimate = About(makers);
         if (Near(makers, int.MaxValue) is not { } near) return;
-        if (Math.Abs(Off(near.At)) > Recentre) estimate = About(near.At);
         start = near.At;
+        exactStart = Distance(Grid.Choices(start));
+        if (Math.Abs(exactStart - near.Distance) > Recentre) estimate = About(start);
         Beside(start);
     }
 
@@ -73,7 +82,7 @@ internal sealed partial class Search
                 if (allowed.Over(serving.Sip, serving.Served.Ethanol, Grid.Sum(at).Price) > 0)
                 {
                     // It looked as if it kept the limits: it is not to stand in the way of others when they are looked at again.
-                    refused.Add(Key(at));
+                    refused.Add(at);
                     continue;
                 }
 
@@ -122,7 +131,11 @@ internal sealed partial class Search
     private double Distance(Choice[] choices, out Serving serving)
     {
         serving = Serve(choices);
-        var sip = serving.Sip;
+        return Distance(choices, serving.Sip);
+    }
+
+    private double Distance(Choice[] choices, in Sip sip)
+    {
         var square = target.To(sip).Square;
         for (var i = 0; i < choices.Length; i++) square += Slots[i].Cost(choices[i].Option, choices[i].Mark.Millilitres, sip.VolumeMl).Square;
         return Math.Sqrt(square);
@@ -152,14 +165,19 @@ internal sealed partial class Search
         var found = new List<(double Guess, int[] At)>();
         if (near is { } first) found.Add((first.Distance, first.At));
         var work = 0L;
-        double See(Totals totals, int[] at)
+        double See(in Totals rest, int[] at, int line, ReadOnlySpan<int> places)
         {
+            int Place(int k, ReadOnlySpan<int> places) => places[Math.Min(k, places.Length - 1)];
             // Stopped: no candidate matters any more.
-            if ((work += at.Length) > MostWork) return double.NegativeInfinity;
-            var square = estimate.Square(totals, at, limit * limit);
-            if (square <= limit * limit && Fits(at) && Over(allowed, totals) <= 2 * Leeway)
+            if ((work += at.Length * places.Length) > MostWork) return double.NegativeInfinity;
+            var squares = estimate.Squares(rest, at, line, places[0], Place(1, places), Place(2, places), Place(3, places), limit * limit);
+            for (var k = 0; k < places.Length; k++)
             {
-                var d = Math.Sqrt(square);
+                if (squares[k] > limit * limit) continue;
+                at[line] = places[k];
+                var totals = rest + Grid.Adds(line)[places[k]];
+                if (!Fits(at) || Over(allowed, totals) > 2 * Leeway) continue;
+                var d = Math.Sqrt(squares[k]);
                 // What stands on the edge of a limit may turn out to be beyond it.
                 if (Over(within, totals) <= 0) limit = Math.Min(limit, d + 2 * Apart(d));
                 found.Add((d, (int[])at.Clone()));
@@ -175,13 +193,14 @@ internal sealed partial class Search
         var open = new Stack<Stretch>();
         open.Push(Stretch.Whole(Grid, low, high, near?.At ?? makers, mostChanges == 0));
         if (open.Peek().Kept.Any(k => k.Length == 0)) return [];
+        var slab = new Slab(Grid, estimate, meant, open.Peek());
         while (work <= MostWork && open.TryPop(out var stretch))
         {
             work += Bounding * stretch.Kept.Length;
-            var slab = new Slab(Grid, estimate, meant, stretch, limit, mostChanges);
+            slab.Take(stretch, limit, mostChanges);
             if (slab.Bound > limit * limit) continue;
             var best = slab.Best();
-            if (Possible(best, mostChanges)) See(Grid.Sum(best), best);
+            if (Possible(best, mostChanges)) See(Grid.Sum(best) - Grid.Adds(0)[best[0]], best, 0, [best[0]]);
             var left = slab.Left(limit * limit);
             if (left.Kept.Any(k => k.Length == 0)) continue;
             if (left.Kept.Aggregate(1.0, (n, k) => n * k.Length) > FewEnough && slab.Parted(left) is { } parts)
@@ -197,10 +216,8 @@ internal sealed partial class Search
 
         IsProven &= work <= MostWork;
         passedOver = limit;
-        return [.. found.Where((f, i) => f.Guess <= limit || (i == 0 && near is not null)).DistinctBy(f => Key(f.At)).OrderBy(f => f.Guess)];
+        return [.. found.Where((f, i) => f.Guess <= limit || (i == 0 && near is not null)).DistinctBy(f => f.At, Places.Same).OrderBy(f => f.Guess)];
     }
-
-    private static string Key(int[] at) => string.Join(',', at);
 
     // Ties: fewer changes, then fewer amounts by eye.
     private static bool Easier(Choice[] a, Choice[] b)

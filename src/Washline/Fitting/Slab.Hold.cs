@@ -1,3 +1,5 @@
+using System.Runtime.Intrinsics;
+
 namespace Washline.Fitting;
 
 /// <content>The pull that keeps the volume in its stretch, and the bound that it makes.</content>
@@ -29,18 +31,15 @@ internal sealed partial class Slab
 
         hold = at;
         Bound = height + highest;
-        for (var c = 0; c < reduced.Length; c++) reduced[c] += hold * volume[c];
+        for (var c = 0; c < from[^1]; c += Side) (Load(reduced, c) + Load(volume, c) * hold).StoreUnsafe(ref reduced[c]);
         if (mostChanges < best.Length) Keep();
         for (var i = 0; i < best.Length; i++)
         {
-            best[i] = from[i];
-            for (var c = from[i]; c < from[i + 1]; c++)
-            {
-                if (reduced[c] < reduced[best[i]]) best[i] = c;
-            }
-
-            var least = reduced[best[i]];
-            for (var c = from[i]; c < from[i + 1]; c++) reduced[c] -= least;
+            var least = new Leasts(from[i]);
+            for (var c = from[i]; c < end[i]; c += Side) least.See(Load(reduced, c), c);
+            best[i] = least.Place;
+            var off = Vector256.Create(least.Value);
+            for (var c = from[i]; c < end[i]; c += Side) (Load(reduced, c) - off).StoreUnsafe(ref reduced[c]);
         }
     }
 
@@ -53,7 +52,7 @@ internal sealed partial class Slab
         var (was, sum, now) = (price, 0.0, 0.0);
         for (var i = 0; i < lines; i++)
         {
-            var (kept, changed) = Leasts(i);
+            var (kept, changed) = KeptOrChanged(i);
             gains[i] = kept - (changed - was);
             sum += Math.Min(kept, changed);
         }
@@ -69,7 +68,7 @@ internal sealed partial class Slab
         var more = price - was;
         for (var i = 0; i < lines; i++)
         {
-            for (var c = from[i]; c < from[i + 1]; c++)
+            for (var c = from[i]; c < end[i]; c++)
             {
                 if (!IsChange(i, c)) continue;
                 reduced[c] += more;
@@ -77,20 +76,20 @@ internal sealed partial class Slab
                 costs[i] += more * share[c];
             }
 
-            var (kept, changed) = Leasts(i);
+            var (kept, changed) = KeptOrChanged(i);
             now += Math.Min(kept, changed);
         }
 
         Bound += now - sum - price * mostChanges;
     }
 
-    private bool IsChange(int line, int c) => !grid.Lines[line][stretch.Kept[line][c - from[line]]].Choice.Mark.IsMakers;
+    private bool IsChange(int line, int c) => !grid.IsMakers(line)[stretch.Kept[line][c - from[line]]];
 
     // The least under the plane among the maker's amounts of a line, and among others.
-    private (double Kept, double Changed) Leasts(int line)
+    private (double Kept, double Changed) KeptOrChanged(int line)
     {
         var (kept, changed) = (double.PositiveInfinity, double.PositiveInfinity);
-        for (var c = from[line]; c < from[line + 1]; c++)
+        for (var c = from[line]; c < end[line]; c++)
         {
             if (IsChange(line, c)) changed = Math.Min(changed, reduced[c]);
             else kept = Math.Min(kept, reduced[c]);
@@ -105,15 +104,10 @@ internal sealed partial class Slab
         var (sum, ml) = (0.0, 0.0);
         for (var i = 0; i < best.Length; i++)
         {
-            var (least, at) = (double.PositiveInfinity, from[i]);
-            for (var c = from[i]; c < from[i + 1]; c++)
-            {
-                var value = reduced[c] + force * volume[c];
-                if (value < least) (least, at) = (value, c);
-            }
-
-            sum += least;
-            ml += volume[at];
+            var least = new Leasts(from[i]);
+            for (var c = from[i]; c < end[i]; c += Side) least.See(Load(reduced, c) + Load(volume, c) * force, c);
+            sum += least.Value;
+            ml += volume[least.Place];
         }
 
         return (sum, ml);

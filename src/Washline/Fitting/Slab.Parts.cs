@@ -13,10 +13,10 @@ internal sealed partial class Slab
         var (kept, shares) = (new int[best.Length][], new double[best.Length][]);
         for (var i = 0; i < best.Length; i++)
         {
-            var (first, end, count) = (from[i], from[i + 1], 0);
-            for (var c = first; c < end; c++) count += reduced[c] <= gap ? 1 : 0;
+            var (first, after, count) = (from[i], end[i], 0);
+            for (var c = first; c < after; c++) count += reduced[c] <= gap ? 1 : 0;
             (kept[i], shares[i]) = (new int[count], new double[count]);
-            for (var (c, k) = (first, 0); c < end; c++)
+            for (var (c, k) = (first, 0); c < after; c++)
             {
                 if (reduced[c] > gap) continue;
                 (kept[i][k], shares[i][k++]) = (stretch.Kept[i][c - first], share[c]);
@@ -45,7 +45,7 @@ internal sealed partial class Slab
         var lost = slack;
         for (var i = 0; i < best.Length; i++)
         {
-            for (var c = from[i]; c < from[i + 1]; c++)
+            for (var c = from[i]; c < end[i]; c++)
             {
                 if (share[c] > 0) lost += share[c] * (grid.Lines[i][stretch.Kept[i][c - from[i]]].Cost(middleMl) + (price > 0 && IsChange(i, c) ? price : 0) - cost[c]);
             }
@@ -62,26 +62,31 @@ internal sealed partial class Slab
         {
             if (left.Kept[i].Length < 2) continue;
             var (middle, lost) = (means[i], 0.0);
-            for (var c = from[i]; c < from[i + 1]; c++) lost += share[c] <= 0 ? 0 : share[c] * Curve(At(c) - middle) / 2;
+            for (var c = from[i]; c < end[i]; c++) lost += share[c] <= 0 ? 0 : share[c] * Curve(At(c) - middle) / 2;
             if (line < 0 || lost > most) (line, most) = (i, lost);
         }
 
         if (line < 0) return (0, 0, null);
-        var (options, ml, shares) = (new Dictionary<Slot.Option, double>(), 0.0, 0.0);
-        for (var k = 0; k < left.Kept[line].Length; k++)
+        var (kept, bottles, marks) = (left.Kept[line], grid.Bottles(line), grid.Marks(line));
+        Span<double> parts = stackalloc double[grid.MostBottles];
+        parts.Clear();
+        var (ml, shares, sum) = (0.0, 0.0, 0.0);
+        for (var k = 0; k < kept.Length; k++)
         {
-            var (choice, part) = (grid.Lines[line][left.Kept[line][k]].Choice, left.Shares[line][k]);
-            options[choice.Option] = options.GetValueOrDefault(choice.Option) + part;
-            ml += part * choice.Mark.Millilitres;
+            var part = left.Shares[line][k];
+            parts[bottles[kept[k]]] += part;
+            ml += part * marks[kept[k]];
+            sum += marks[kept[k]];
             shares += part;
         }
 
         // By bottle where several are mixed: the one with the largest share against the others; else by amount.
-        var main = options.MaxBy(o => o.Value).Key;
-        var byBottle = options.Count(o => o.Value > Mixes) > 1;
-        ml = shares > 0 ? ml / shares : left.Kept[line].Average(k => grid.Lines[line][k].Choice.Mark.Millilitres);
-        bool Above(int k) => grid.Lines[line][k].Choice is var c && (byBottle ? c.Option == main : c.Mark.Millilitres > ml);
-        bool[] above = [.. left.Kept[line].Select(Above)];
+        var (main, mixed) = (bottles[kept[0]], 0);
+        foreach (var bottle in bottles) main = parts[bottle] > parts[main] ? bottle : main;
+        foreach (var part in parts) mixed += part > Mixes ? 1 : 0;
+        ml = shares > 0 ? ml / shares : sum / kept.Length;
+        bool Above(int place) => mixed > 1 ? bottles[place] == main : marks[place] > ml;
+        bool[] above = [.. kept.Select(Above)];
         if (above.All(a => a) || !above.Any(a => a))
         {
             // All on one side: the first half of them, then.

@@ -46,7 +46,7 @@ internal sealed partial class Slab
     {
         var push = 2 * off[taste] * slope[taste];
         var far = Math.Max(most, Math.Abs(off[taste]));
-        var least = scale.Slope(scale.Level(counted[taste] + far));
+        var least = scale.SlopeAt(counted[taste] + far);
         var bend = least * least * Math.Max(0.05, 1 - scale.K * far);
         return push * half * (push * half) / (4 * bend) + Math.Abs(push) * level[taste] * OffMl / middleMl;
     }
@@ -59,24 +59,23 @@ internal sealed partial class Slab
     }
 
     // Volume and temperature as sums over the lines, near the mean drink.
-    private void Straighten(Estimate estimate)
+    private void Straighten()
     {
         var totals = default(Totals);
         for (var i = 0; i < best.Length; i++)
         {
-            for (var c = from[i]; c < from[i + 1]; c++)
+            for (var c = from[i]; c < end[i]; c++)
             {
                 if (share[c] > 0) totals += grid.Lines[i][stretch.Kept[i][c - from[i]]].Totals * share[c];
             }
         }
 
-        var sip = estimate.Sip(totals);
-        var (ofVolume, ofCelsius) = estimate.Slopes(totals, sip);
+        var (ofVolume, ofCelsius, ml, degrees) = estimate.Slopes(totals);
         mean = default;
         for (var i = 0; i < best.Length; i++)
         {
             (means[i], costs[i]) = (default, 0);
-            for (var c = from[i]; c < from[i + 1]; c++)
+            for (var c = from[i]; c < end[i]; c++)
             {
                 ref readonly var adds = ref grid.Adds(i)[stretch.Kept[i][c - from[i]]];
                 (volume[c], celsius[c]) = (ofVolume.Dot(adds), ofCelsius.Dot(adds));
@@ -88,41 +87,52 @@ internal sealed partial class Slab
             mean += means[i];
         }
 
-        volumeFrom = sip.VolumeMl - mean.Volume;
-        celsiusFrom = sip.TemperatureC - mean.Celsius;
+        volumeFrom = ml - mean.Volume;
+        celsiusFrom = degrees - mean.Celsius;
     }
 
     // How far volume and temperature of candidates are from their sums: tried on some, always the same, among the choices that matter.
-    private void Measure(Estimate estimate)
+    private void Measure()
     {
         const int tried = 12;
         const double caution = 1.5, leastOff = 1e-4, leastOffC = 0.01;
         var lot = 12345u;
         var (ml, degrees) = (0.0, 0.0);
-        for (var t = 0; t < tried; t++)
+        Span<Totals> totals = stackalloc Totals[4];
+        Span<double> volumes = stackalloc double[4];
+        Span<double> temperatures = stackalloc double[4];
+        for (var t = 0; t < tried; t += 4)
         {
-            var (totals, sums) = (default(Totals), default(Sums));
-            for (var i = 0; i < best.Length; i++)
+            for (var k = 0; k < 4; k++)
             {
-                var at = best[i];
-                for (var again = 0; again < 4; again++)
+                var sums = default(Sums);
+                totals[k] = default;
+                for (var i = 0; i < best.Length; i++)
                 {
-                    lot = lot * 1664525 + 1013904223;
-                    var other = from[i] + (int)((lot >> 8) % (uint)(from[i + 1] - from[i]));
-                    if (reduced[other] - reduced[best[i]] > most * most) continue;
-                    at = other;
-                    break;
+                    var at = best[i];
+                    for (var again = 0; again < 4; again++)
+                    {
+                        lot = lot * 1664525 + 1013904223;
+                        var other = from[i] + (int)((lot >> 8) % (uint)(end[i] - from[i]));
+                        if (reduced[other] - reduced[best[i]] > most * most) continue;
+                        at = other;
+                        break;
+                    }
+
+                    totals[k] += grid.Adds(i)[stretch.Kept[i][at - from[i]]];
+                    sums += At(at);
                 }
 
-                totals += grid.Adds(i)[stretch.Kept[i][at - from[i]]];
-                sums += At(at);
+                (volumes[k], temperatures[k]) = (volumeFrom + sums.Volume, celsiusFrom + sums.Celsius);
             }
 
-            var sum = volumeFrom + sums.Volume;
-            if (sum < stretch.LowMl * (1 - 2 * half) || sum > stretch.HighMl * (1 + 2 * half)) continue;
-            var sip = estimate.Sip(totals);
-            ml = Math.Max(ml, Math.Abs(sip.VolumeMl - sum));
-            degrees = Math.Max(degrees, Math.Abs(sip.TemperatureC - celsiusFrom - sums.Celsius));
+            var (poured, celsius) = estimate.Poured(FourTotals.Of(totals[0], totals[1], totals[2], totals[3]));
+            for (var k = 0; k < 4; k++)
+            {
+                if (volumes[k] < stretch.LowMl * (1 - 2 * half) || volumes[k] > stretch.HighMl * (1 + 2 * half)) continue;
+                ml = Math.Max(ml, Math.Abs(poured[k] - volumes[k]));
+                degrees = Math.Max(degrees, Math.Abs(celsius[k] - temperatures[k]));
+            }
         }
 
         OffMl = caution * ml + leastOff * middleMl;

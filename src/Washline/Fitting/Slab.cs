@@ -1,5 +1,6 @@
 using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
+using Washline.Mixtures;
 
 namespace Washline.Fitting;
 
@@ -16,17 +17,22 @@ internal sealed partial class Slab
     private const int Rounds = 3;
     private const double Enough = 3e-4; // of the D² that matters: nearer the touching point need not be known
 
-    private readonly Stretch stretch;
-    private readonly Grid grid;
-    private readonly Meant meant;
-    private readonly double middleMl;
-    private readonly double half;
-    private readonly double most;
-    private readonly int mostChanges;
-    private readonly Vector256<double> counted; // what was meant
+    private const int Side = 4; // choices that are worked side by side
 
-    // Where the choices of a line begin, and for each choice its own cost, what it adds to the sums, its share of the mean drink, and what it costs under the plane.
+    private readonly Grid grid;
+    private readonly Estimate estimate;
+    private readonly Meant meant;
+    private readonly Vector256<double> counted; // what was meant
+    private Stretch stretch;
+    private double middleMl;
+    private double half;
+    private double most;
+    private int mostChanges;
+
+    // Where the choices of a line begin, always at a multiple of four, and where they end; and for each choice its own cost, what it adds to the sums, its share of the mean drink, and what it
+    // costs under the plane. What fills up a line to a multiple of four costs without end and adds nothing.
     private readonly int[] from;
+    private readonly int[] end;
     private readonly double[] cost;
     private readonly double[] sweet;
     private readonly double[] acid;
@@ -47,39 +53,55 @@ internal sealed partial class Slab
     private double price; // of a change, where not all lines may be changed
     private double slack;
 
-    /// <summary>The bound of a stretch.</summary>
+    /// <summary>Room for the bounds of stretches, one after the other.</summary>
     /// <param name="grid">What may be poured.</param>
     /// <param name="estimate">The drink by a quick guess.</param>
     /// <param name="meant">The drink as meant.</param>
-    /// <param name="stretch">The stretch.</param>
-    /// <param name="most">D from which on a candidate does not matter.</param>
-    /// <param name="mostChanges">How many amounts may differ from the maker's.</param>
-    public Slab(Grid grid, Estimate estimate, Meant meant, Stretch stretch, double most, int mostChanges)
+    /// <param name="whole">The stretch that holds all others.</param>
+    public Slab(Grid grid, Estimate estimate, Meant meant, Stretch whole)
     {
-        (this.grid, this.meant, this.stretch, this.most, this.mostChanges) = (grid, meant, stretch, most, mostChanges);
+        (this.grid, this.estimate, this.meant, stretch) = (grid, estimate, meant, whole);
+        counted = Vector256.Create(meant.Sugar, meant.Acid, meant.Strength, 0);
+        var lines = whole.Kept.Length;
+        var n = whole.Kept.Sum(k => (k.Length + Side - 1) / Side * Side);
+        (from, end, best, means, costs) = (new int[lines + 1], new int[lines], new int[lines], new Sums[lines], new double[lines]);
+        (cost, sweet, acid, ethanol, volume, celsius, share, reduced) = (new double[n], new double[n], new double[n], new double[n], new double[n], new double[n], new double[n], new double[n]);
+    }
+
+    /// <summary>Finds the bound of a stretch.</summary>
+    /// <param name="of">The stretch.</param>
+    /// <param name="mostJnd">D from which on a candidate does not matter.</param>
+    /// <param name="changes">How many amounts may differ from the maker's.</param>
+    public void Take(Stretch of, double mostJnd, int changes)
+    {
+        (stretch, most, mostChanges) = (of, mostJnd, changes);
+        (Bound, hold, price, slack, mean, OffMl, offC) = (double.NegativeInfinity, 0, 0, 0, default, 0, 0);
         middleMl = Math.Sqrt(stretch.LowMl * stretch.HighMl);
         half = Math.Sqrt(stretch.HighMl / stretch.LowMl) - 1;
-        counted = Vector256.Create(meant.Sugar, meant.Acid, meant.Strength, 0);
-        var lines = stretch.Kept.Length;
-        from = new int[lines + 1];
-        for (var i = 0; i < lines; i++) from[i + 1] = from[i] + stretch.Kept[i].Length;
-        var n = from[lines];
-        (cost, sweet, acid, ethanol, volume) = (new double[n], new double[n], new double[n], new double[n], new double[n]);
-        (celsius, share, reduced, best, means, costs) = (new double[n], new double[n], new double[n], new int[lines], new Sums[lines], new double[lines]);
-        for (var i = 0; i < lines; i++)
+        for (var i = 0; i < best.Length; i++)
         {
-            var (sum, kept, noticed, adds) = (stretch.Shares[i].Sum(), stretch.Kept[i], grid.Noticed(i), grid.Adds(i));
+            var (kept, shares, noticed, adds) = (stretch.Kept[i], stretch.Shares[i], grid.Noticed(i), grid.Adds(i));
+            end[i] = from[i] + kept.Length;
+            from[i + 1] = from[i] + (kept.Length + Side - 1) / Side * Side;
+            var sum = 0.0;
+            foreach (var part in shares) sum += part;
             for (var c = 0; c < kept.Length; c++)
             {
                 var at = from[i] + c;
                 ref readonly var totals = ref adds[kept[c]];
                 (sweet[at], acid[at], ethanol[at]) = (totals.Sweet, totals.Acid, totals.Ethanol);
-                share[at] = sum > 1e-6 ? stretch.Shares[i][c] / sum : 1.0 / kept.Length;
-                if (c % 4 == 0) Cost(kept, noticed, c, at);
+                share[at] = sum > 1e-6 ? shares[c] / sum : 1.0 / kept.Length;
+                if (c % Side == 0) Cost(kept, noticed, c, at);
+            }
+
+            for (var at = end[i]; at < from[i + 1]; at++)
+            {
+                (sweet[at], acid[at], ethanol[at], volume[at], celsius[at], share[at]) = (0, 0, 0, 0, 0, 0);
+                cost[at] = double.PositiveInfinity;
             }
         }
 
-        Touch(estimate);
+        Touch();
     }
 
     /// <summary>The stretch.</summary>
@@ -95,10 +117,10 @@ internal sealed partial class Slab
     public double OffMl { get; private set; }
 
     /// <summary>What each choice of a line costs beyond the best.</summary>
-    public ReadOnlySpan<double> Reduced(int line) => reduced.AsSpan(from[line]..from[line + 1]);
+    public ReadOnlySpan<double> Reduced(int line) => reduced.AsSpan(from[line]..end[line]);
 
     /// <summary>What each choice of a line adds to the served volume, mL, nearly.</summary>
-    public ReadOnlySpan<double> Volumes(int line) => volume.AsSpan(from[line]..from[line + 1]);
+    public ReadOnlySpan<double> Volumes(int line) => volume.AsSpan(from[line]..end[line]);
 
     /// <summary>The places in the grid of the choices that are best under the plane: a candidate to look at.</summary>
     public int[] Best()
@@ -111,14 +133,14 @@ internal sealed partial class Slab
     // Of four choices.
     private void Cost(int[] kept, Vector256<double>[] noticed, int c, int at)
     {
-        Vector256<double> Of(int k) => k < kept.Length ? noticed[kept[k]] : Vector256<double>.Zero;
-        var costs = Pourable.Leasts(Estimate.Turned(Of(c), Of(c + 1), Of(c + 2), Of(c + 3)), stretch.LowMl, stretch.HighMl);
-        for (var k = 0; k < 4 && c + k < kept.Length; k++) cost[at + k] = costs[k];
+        Vector256<double> Of(int k) => noticed[kept[Math.Min(k, kept.Length - 1)]];
+        var costs = Pourable.Leasts(Four.Turned(Of(c), Of(c + 1), Of(c + 2), Of(c + 3)), stretch.LowMl, stretch.HighMl);
+        costs.StoreUnsafe(ref cost[at]);
     }
 
-    private void Touch(Estimate estimate)
+    private void Touch()
     {
-        Straighten(estimate);
+        Straighten();
         for (var round = 0; round < Rounds; round++)
         {
             for (var sweep = 0; sweep < Sweeps && Sweep() > Enough * most * most; sweep++)
@@ -127,12 +149,12 @@ internal sealed partial class Slab
 
             if (round == 0)
             {
-                Straighten(estimate);
+                Straighten();
                 Sweep();
             }
 
             var before = Bound;
-            Plane(round == 0 ? estimate : null);
+            Plane(measure: round == 0);
             if ((hold == 0 && price == 0) || Bound > most * most || (round > 0 && Bound < before + 0.01 * most * most)) break;
         }
     }
@@ -154,7 +176,7 @@ internal sealed partial class Slab
             mean += way * step;
             means[i] += way * step;
             costs[i] += more * step;
-            for (var c = from[i]; c < from[i + 1]; c++) share[c] *= 1 - step;
+            for (var c = from[i]; c < end[i]; c += Side) (Load(share, c) * (1 - step)).StoreUnsafe(ref share[c]);
             share[at] += step;
         }
 
@@ -166,39 +188,29 @@ internal sealed partial class Slab
     // What each choice of a line costs under the plane; the place of the least.
     private int Values(int line, in Sums pull)
     {
-        var (first, end) = (from[line], from[line + 1]);
-        var at = first;
-        if (Vector256.IsHardwareAccelerated)
+        var (ps, pa, pe) = (Vector256.Create(pull.Sweet), Vector256.Create(pull.Acid), Vector256.Create(pull.Ethanol));
+        var (pv, pc) = (Vector256.Create(pull.Volume), Vector256.Create(pull.Celsius));
+        var least = new Leasts(from[line]);
+        for (var at = from[line]; at < end[line]; at += Side)
         {
-            var (ps, pa, pe) = (Vector256.Create(pull.Sweet), Vector256.Create(pull.Acid), Vector256.Create(pull.Ethanol));
-            var (pv, pc) = (Vector256.Create(pull.Volume), Vector256.Create(pull.Celsius));
-            for (; at + 4 <= end; at += 4)
-            {
-                var value = Four(cost, at) + ps * Four(sweet, at) + pa * Four(acid, at) + pe * Four(ethanol, at) + pv * Four(volume, at) + pc * Four(celsius, at);
-                value.StoreUnsafe(ref reduced[at]);
-            }
+            var value = (Load(cost, at) + ps * Load(sweet, at) + pa * Load(acid, at)) + (pe * Load(ethanol, at) + pv * Load(volume, at) + pc * Load(celsius, at));
+            value.StoreUnsafe(ref reduced[at]);
+            least.See(value, at);
         }
 
-        for (; at < end; at++) reduced[at] = cost[at] + pull.Dot(At(at));
-        var least = first;
-        for (var c = first + 1; c < end; c++)
-        {
-            if (reduced[c] < reduced[least]) least = c;
-        }
-
-        return least;
+        return least.Place;
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static Vector256<double> Four(double[] values, int at) => Vector256.LoadUnsafe(ref values[at]);
+    private static Vector256<double> Load(double[] values, int at) => Vector256.LoadUnsafe(ref values[at]);
 
     // The bound under the plane at the mean drink, with the pull on the volume that makes it highest.
-    private void Plane(Estimate? estimate)
+    private void Plane(bool measure)
     {
         var pull = Pull();
         pull = pull with { Volume = pull.Volume - hold };
         for (var i = 0; i < best.Length; i++) best[i] = Values(i, pull);
-        if (estimate is not null) Measure(estimate);
+        if (measure) Measure();
         Hold(Height() + meant.LeastOfVolume(stretch.LowMl, stretch.HighMl) - pull.Dot(mean));
     }
 }

@@ -14,7 +14,7 @@ public sealed record Tonight(IReadOnlyList<Fit> Fits, IReadOnlyList<Purchase> Bu
     public const double StillThatDrink = 2;
 
     /// <summary>The fits in groups by the verdict's words, nearest first; those without an offer are <c>out of reach</c>.</summary>
-    public IEnumerable<IGrouping<string, Fit>> Groups => Fits.GroupBy(f => f.Closest?.Verdict ?? "out of reach");
+    public IEnumerable<IGrouping<string, Fit>> Groups => Fits.GroupBy(f => f.LeastJnd is { } jnd ? Verdict.Of(jnd) : "out of reach");
 
     /// <summary>Fits every spec of a bar.</summary>
     /// <param name="bar">The home with its specs.</param>
@@ -25,7 +25,7 @@ public sealed record Tonight(IReadOnlyList<Fit> Fits, IReadOnlyList<Purchase> Bu
     {
         var fits = bar.Specs.AsParallel().AsOrdered().Select(spec =>
         {
-            var fit = Fit.Find(spec, bar, kinds);
+            var fit = Fit.Nearest(spec, bar, kinds);
             fitted?.Invoke();
             return fit;
         }).ToList();
@@ -38,5 +38,5 @@ public sealed record Tonight(IReadOnlyList<Fit> Fits, IReadOnlyList<Purchase> Bu
 
     /// <summary>Fits in the order of what a drinker would notice; those out of reach last, by how much is missing.</summary>
     public static IReadOnlyList<Fit> InOrder(IEnumerable<Fit> fits) =>
-        [.. fits.OrderBy(f => f.Closest?.DistanceJnd ?? double.PositiveInfinity).ThenBy(f => f.OutOfReach.Count).ThenBy(f => f.Spec.Title, StringComparer.OrdinalIgnoreCase)];
+        [.. fits.OrderBy(f => f.LeastJnd is { } jnd ? Math.Round(jnd, 9) : double.PositiveInfinity).ThenBy(f => f.OutOfReach.Count).ThenBy(f => f.Spec.Title, StringComparer.OrdinalIgnoreCase)];
 }

@@ -11,7 +11,7 @@ internal sealed class Walk
     private readonly double[] most;
     private readonly int[] fewest;
     private readonly int[] at;
-    private readonly Func<Totals, int[], double> see;
+    private readonly Search.Leaf see;
     private double gap;
 
     /// <summary>A walk.</summary>
@@ -19,7 +19,7 @@ internal sealed class Walk
     /// <param name="slab">The stretch with its bound.</param>
     /// <param name="mostSquare">D² from which on a candidate does not matter.</param>
     /// <param name="see">Told of each candidate; answers with the D² from which on candidates do not matter now.</param>
-    public Walk(Grid grid, Slab slab, double mostSquare, Func<Totals, int[], double> see)
+    public Walk(Grid grid, Slab slab, double mostSquare, Search.Leaf see)
     {
         (this.grid, this.slab, this.see) = (grid, slab, see);
         gap = mostSquare - slab.Bound;
@@ -68,13 +68,10 @@ internal sealed class Walk
 
     private void Down(int depth, double cost, double ml, int changes, in Totals totals)
     {
-        if (depth == order.Length)
-        {
-            gap = see(totals, at) - slab.Bound;
-            return;
-        }
-
         var i = order[depth];
+        var last = depth == order.Length - 1;
+        Span<int> places = stackalloc int[4];
+        var count = 0;
         foreach (ref readonly var step in steps[i].AsSpan())
         {
             var reduced = cost + step.Cost;
@@ -83,9 +80,20 @@ internal sealed class Walk
             if (left < fewest[depth + 1]) continue;
             var volume = ml + step.Ml;
             if (volume + most[depth + 1] < slab.Stretch.LowMl - slab.OffMl || volume + least[depth + 1] > slab.Stretch.HighMl + slab.OffMl) continue;
-            at[i] = step.Place;
-            Down(depth + 1, reduced, volume, left, totals + grid.Adds(i)[step.Place]);
+            if (!last)
+            {
+                at[i] = step.Place;
+                Down(depth + 1, reduced, volume, left, totals + grid.Adds(i)[step.Place]);
+                continue;
+            }
+
+            places[count++] = step.Place;
+            if (count < 4) continue;
+            gap = see(totals, at, i, places) - slab.Bound;
+            count = 0;
         }
+
+        if (count > 0) gap = see(totals, at, i, places[..count]) - slab.Bound;
     }
 
     private readonly record struct Step(int Place, double Cost, double Ml, bool IsMakers);

@@ -16,6 +16,9 @@ public readonly record struct JndScale(double K, double Floor)
     /// <summary>Steps per unit at that level.</summary>
     public double Slope(double level) => 1 / Math.Sqrt(Floor * Floor + K * level * (K * level));
 
+    /// <summary>Steps per unit at the level that is so many steps from nothing.</summary>
+    public double SlopeAt(double count) => 1 / (Floor * Math.Cosh(K * count));
+
     /// <summary>The level that is so many steps from nothing.</summary>
     public double Level(double count) => Math.Sinh(K * count) * Floor / K;
 }

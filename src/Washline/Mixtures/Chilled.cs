@@ -23,8 +23,7 @@ public readonly record struct Chilled(Mixture Liquid, double TemperatureC, doubl
         Measures.Door.Check(seconds, 0, 600, nameof(seconds), "s");
         Measures.Door.Check(rate, 0.1, 10, nameof(rate), "times the calibrated rate");
         if (technique == Technique.NoIce || ice.Grams <= 0 || mixture.Mass <= 0) return new Chilled(mixture, startC, 0, ice.Grams);
-        // Something dry on dry ice: nothing is there that could melt or freeze, and both come to one temperature.
-        if (technique != Technique.Blend && mixture.Water + mixture.Ethanol <= 0 && !ice.IsWet && Touch(mixture, startC, ice) is < 0 and var cold) return new Chilled(mixture, cold, 0, ice.Grams);
+        if (OnlyTouches(technique, mixture, startC, ice, out var cold)) return new Chilled(mixture, cold, 0, ice.Grams);
         return technique == Technique.Blend
             ? Balance(mixture, startC, ice, JugJPerK, 20, BlenderJ)
             : Run(mixture, startC, ice, IceContact.Of(technique, mixture, startC, ice).Times(rate), seconds);
@@ -35,6 +34,13 @@ public readonly record struct Chilled(Mixture Liquid, double TemperatureC, doubl
     {
         if (b.Mass <= 0) return aC;
         return a.Mass <= 0 ? bC : Heat.Of(a + b).TemperatureOf(Heat.Of(a).At(aC) + Heat.Of(b).At(bC));
+    }
+
+    /// <summary>Whether something dry lies on dry ice: nothing is there that could melt or freeze, and both come to one temperature, °C.</summary>
+    internal static bool OnlyTouches(Technique technique, in Mixture mixture, double startC, Ice ice, out double cold)
+    {
+        cold = startC;
+        return technique != Technique.Blend && mixture.Water + mixture.Ethanol <= 0 && !ice.IsWet && (cold = Touch(mixture, startC, ice)) < 0;
     }
 
     private static double Touch(Mixture dry, double startC, Ice ice)

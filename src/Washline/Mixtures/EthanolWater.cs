@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+using System.Runtime.Intrinsics;
 using Washline.Measures;
 
 namespace Washline.Mixtures;
@@ -96,6 +98,14 @@ public static class EthanolWater
     {
         var mass = waterG + ethanolG;
         return mass <= 0 ? 0 : 1000 * mass / At20(ethanolG / mass);
+    }
+
+    /// <summary>The same of four mixtures, each of more than nothing.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal static Vector256<double> Millilitres(Vector256<double> waterG, Vector256<double> ethanolG)
+    {
+        var mass = waterG + ethanolG;
+        return mass * 1000 / Four.Polynomial(A, ethanolG / mass);
     }
 
     private static double At20(double p) => Polynomial(A, p);

@@ -1,5 +1,6 @@
 using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
+using System.Runtime.Intrinsics.X86;
 
 namespace Washline.Mixtures;
 
@@ -9,6 +10,29 @@ internal static class Four
     /// <summary>The first number of each of four.</summary>
     public static Vector256<double> Of(Vector256<double> a, Vector256<double> b, Vector256<double> c, Vector256<double> d) =>
         Vector256.Create(a.ToScalar(), b.ToScalar(), c.ToScalar(), d.ToScalar());
+
+    /// <summary>A polynomial, its terms from the constant up.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Vector256<double> Polynomial(double[] terms, Vector256<double> x)
+    {
+        var sum = Vector256<double>.Zero;
+        for (var i = terms.Length - 1; i >= 0; i--) sum = sum * x + Vector256.Create(terms[i]);
+        return sum;
+    }
+
+    /// <summary>Four rows as four columns: the first numbers of all, the second, and so on.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static (Vector256<double> First, Vector256<double> Second, Vector256<double> Third, Vector256<double> Fourth) Turned(
+        Vector256<double> a, Vector256<double> b, Vector256<double> c, Vector256<double> d)
+    {
+        if (Avx.IsSupported)
+        {
+            var (ab, cd, ef, gh) = (Avx.UnpackLow(a, b), Avx.UnpackLow(c, d), Avx.UnpackHigh(a, b), Avx.UnpackHigh(c, d));
+            return (Avx.Permute2x128(ab, cd, 0x20), Avx.Permute2x128(ef, gh, 0x20), Avx.Permute2x128(ab, cd, 0x31), Avx.Permute2x128(ef, gh, 0x31));
+        }
+
+        return (Vector256.Create(a[0], b[0], c[0], d[0]), Vector256.Create(a[1], b[1], c[1], d[1]), Vector256.Create(a[2], b[2], c[2], d[2]), Vector256.Create(a[3], b[3], c[3], d[3]));
+    }
 
     /// <summary>Natural logarithms; quick between 2/3 and 3/2, where drinks lie, and there within 10⁻¹⁴ of the value.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

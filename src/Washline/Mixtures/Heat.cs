@@ -67,6 +67,10 @@ internal readonly struct Heat
     /// <summary>Joules at t °C.</summary>
     public double At(double t) => constant.ToScalar() + t * (linear.ToScalar() + t * square.ToScalar());
 
+    /// <summary>Joules of four liquids at their temperatures, °C.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public Vector256<double> At(Vector256<double> t) => constant + t * (linear + t * square);
+
     /// <summary>The same with a vessel of that heat capacity, J/K, at the same temperature.</summary>
     public Heat With(double vesselJPerK) => new(constant, linear + Vector256.Create(vesselJPerK), square);
 

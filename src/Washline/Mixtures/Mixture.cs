@@ -1,3 +1,4 @@
+using System.Runtime.Intrinsics;
 using Washline.Measures;
 
 namespace Washline.Mixtures;
@@ -73,6 +74,11 @@ public readonly record struct Mixture(double Water, double Ethanol, Sugars Sugar
         var dissolved = sugar <= 0 ? 0 : sugar * SucroseSolution.ApparentVolume(sugar / (sugar + water + ethanol + acidG));
         return EthanolWater.Millilitres(water, ethanol) + dissolved + acidMl + solids.Millilitres(water + ethanol);
     }
+
+    /// <summary>The same of four mixtures, each with water or ethanol in it, whose solids take up so much room, mL.</summary>
+    internal static Vector256<double> MillilitresOf(
+        Vector256<double> water, Vector256<double> ethanol, Vector256<double> sugar, Vector256<double> acidG, Vector256<double> acidMl, Vector256<double> solidsMl) =>
+        sugar * SucroseSolution.ApparentVolume(sugar / (sugar + water + ethanol + acidG)) + EthanolWater.Millilitres(water, ethanol) + acidMl + solidsMl;
 
     /// <summary>That many grams of water.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Below zero or above a tonne.</exception>

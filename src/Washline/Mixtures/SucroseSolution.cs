@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+using System.Runtime.Intrinsics;
 using Washline.Measures;
 
 namespace Washline.Mixtures;
@@ -46,6 +48,16 @@ public static class SucroseSolution
         var w = Math.Min(sugar, 0.85);
         var b = Polynomial(Terms[0], w);
         return 1000 * (Water20 - b * (1 - w)) / (Water20 * (Water20 + w * b));
+    }
+
+    /// <summary>The same of four liquids.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal static Vector256<double> ApparentVolume(Vector256<double> sugar)
+    {
+        var w = Vector256.Min(sugar, Vector256.Create(0.85));
+        var b = Four.Polynomial(Terms[0], w);
+        var water = Vector256.Create(Water20);
+        return (water - b * (Vector256<double>.One - w)) * 1000 / ((water + w * b) * Water20);
     }
 
     // Water in contact with air, kg/m³, 0 to 80 °C; the published form that goes with SPS-4. Coefficients from memory; 998.204 at 20 °C.

@@ -1,8 +1,21 @@
+using System.Numerics;
+
 namespace Washline.Fitting.Guessing;
 
 /// <summary>The little linear algebra that guesses need: symmetric, positive, at most a few hundred rows.</summary>
 internal static class Matrix
 {
+    /// <summary>Adds so many times the beginning of a row.</summary>
+    /// <param name="to">What it is added to.</param>
+    /// <param name="row">The row, at least as long.</param>
+    /// <param name="times">How many times.</param>
+    public static void Add(Span<double> to, ReadOnlySpan<double> row, double times)
+    {
+        var i = 0;
+        for (; i + Vector<double>.Count <= to.Length; i += Vector<double>.Count) (new Vector<double>(to[i..]) + new Vector<double>(row[i..]) * times).CopyTo(to[i..]);
+        for (; i < to.Length; i++) to[i] += row[i] * times;
+    }
+
     /// <summary>The lower triangle L with L·Lᵀ = m.</summary>
     public static double[,] Cholesky(double[,] m)
     {

@@ -1,0 +1,93 @@
+using Washline.Drinks;
+
+namespace Washline.Fitting;
+
+/// <content>What the searches find.</content>
+public sealed partial record Fit
+{
+    /// <summary>
+    /// Fits a spec to a bar for a whole evening: only what is nearest is found now, and what else a fit offers when somebody asks for it. That is the same as
+    /// <see cref="Find(Spec, Bar, Kinds)"/> says at once.
+    /// </summary>
+    /// <param name="spec">The spec.</param>
+    /// <param name="bar">The home.</param>
+    /// <param name="kinds">The catalogue.</param>
+    internal static Fit Nearest(Spec spec, Bar bar, Kinds kinds) => Find(Of(spec, bar, kinds), nearestOnly: true);
+
+    private static Fit Find(Fit fit, bool nearestOnly = false)
+    {
+        if (fit.OutOfReach.Count > 0 || fit.slots.Count == 0 || fit.aim.IsBlocked) return fit;
+        var (searches, missing) = Searches.For(fit);
+        if (missing is not null) return fit with { OutOfReach = [missing] };
+        if (searches is null) return fit;
+
+        var simplest = nearestOnly ? null : searches.Simplest();
+        var found = fit with
+        {
+            poured = searches.Line is { } line ? With(fit.slots, line, fit.slots[line].With([.. fit.All(line)])) : fit.slots,
+            LeastJnd = searches.Least,
+            Candidates = searches.Candidates,
+            IsProven = searches.IsProven,
+        };
+        var (closest, straight) = (searches.Closest, simplest is null ? null : searches.Straight);
+        found.closest = new(() => fit.Offer(closest));
+        // The searches are large, and an evening has many: they are made again for the few specs that are looked at.
+        found.others = new(() => simplest is not null ? (fit.Offer(straight!), fit.Offer(simplest)) : Searches.For(fit).Found!.Others());
+        return found;
+    }
+
+    // The search without splits, those with one line split, and what comes nearest among all of them.
+    private sealed class Searches
+    {
+        private readonly Fit fit;
+        private readonly Search search;
+        private readonly List<(Search Search, int Line)> splitting;
+
+        private Searches(Fit fit, Search search, List<(Search Search, int Line)> splitting, Choice[] closest, double least, int? line) =>
+            (this.fit, this.search, this.splitting, Closest, Least, Line) = (fit, search, splitting, closest, least, line);
+
+        /// <summary>The choices that come nearest.</summary>
+        public Choice[] Closest { get; }
+
+        /// <summary>Their D.</summary>
+        public double Least { get; }
+
+        /// <summary>The line that is split, if one is.</summary>
+        public int? Line { get; }
+
+        /// <summary>The maker's amounts, as far as what is left goes.</summary>
+        public Choice[] Straight => search.Straight(out _) ?? Closest;
+
+        /// <summary>On all the grids together.</summary>
+        public long Candidates => splitting.Aggregate(search.Grid.Size, (n, s) => n + Math.Min(s.Search.Grid.Size, long.MaxValue - n));
+
+        public bool IsProven => search.IsProven && splitting.All(s => s.Search.IsProven);
+
+        /// <summary>Searches for a fit; nothing where there is no answer, and what is missing then.</summary>
+        public static (Searches? Found, OutOfReach? Missing) For(Fit fit)
+        {
+            var search = fit.Search();
+            var most = fit.Wishes.MostChanges ?? int.MaxValue;
+            var (closest, least) = search.Best(most);
+            if (closest is null && fit.Wishes.IsNone && search.Straight(out var shortOf) is null) return (null, Slots.NotEnough(fit.slots[shortOf]));
+            var splitting = fit.Splitting(least);
+            if (Fit.Nearest(splitting, most, least - QuarterJnd) is var (choices, distance, line)) return (new Searches(fit, search, splitting, choices, distance, line), null);
+            return (closest is null ? null : new Searches(fit, search, splitting, closest, least, null), null);
+        }
+
+        /// <summary>The fewest changes within a quarter JND of the closest.</summary>
+        public Choice[] Simplest()
+        {
+            for (var changes = 0; changes < Closest.Count(c => !c.Mark.IsMakers); changes++)
+            {
+                var fewer = Line is null ? search.Best(changes, Least + QuarterJnd).Choices : Fit.Nearest(splitting, changes, Least + QuarterJnd)?.Choices;
+                if (fewer is not null) return fewer;
+            }
+
+            return Closest;
+        }
+
+        /// <summary>Straight and simplest as they are told.</summary>
+        public (Offer Straight, Offer Simplest) Others() => (fit.Offer(Straight), fit.Offer(Simplest()));
+    }
+}
