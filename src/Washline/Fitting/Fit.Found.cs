@@ -14,6 +14,19 @@ public sealed partial record Fit
     /// <param name="kinds">The catalogue.</param>
     internal static Fit Nearest(Spec spec, Bar bar, Kinds kinds) => Find(Of(spec, bar, kinds), nearestOnly: true);
 
+    /// <summary>D of the maker's amounts from the first bottle of every line, JND, without any search; nothing where there is not enough, or no offer.</summary>
+    internal double? MakersJnd
+    {
+        get
+        {
+            if (OutOfReach.Count > 0 || slots.Count == 0) return null;
+            var choices = slots.Select(s => new Choice(s.Options[0], s.Options[0].Makers)).ToArray();
+            if (choices.SelectMany(c => c.Option.Bottles).Any(b => choices.Sum(c => c.Of(b.Name)) > b.LeftMl + 1e-6)) return null;
+            var sip = ServedDrink.Run([.. slots.SelectMany((s, i) => s.Parts(choices[i].Option, choices[i].Mark)).Select(p => p.Pour)], Home.Service).Sip;
+            return Math.Sqrt(aim.Sip.To(sip).Square + slots.Select((s, i) => s.Cost(choices[i].Option, choices[i].Mark.Millilitres, sip.VolumeMl).Square).Sum());
+        }
+    }
+
     private static Fit Find(Fit fit, bool nearestOnly = false)
     {
         if (fit.OutOfReach.Count > 0 || fit.slots.Count == 0 || fit.aim.IsBlocked) return fit;

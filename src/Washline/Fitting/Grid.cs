@@ -24,13 +24,26 @@ internal sealed class Grid
         this.slots = slots;
         var least = slots.Count <= MostVaried ? 0 : slots.Select(s => s.AskedMl).OrderDescending().ElementAt(MostVaried - 1);
         var varied = 0;
-        Lines = [.. slots.Select(s => s.AskedMl >= least && varied++ < MostVaried ? Line(s, inGlass) : [Pourable.Of(s, new Choice(s.Options[0], s.Options[0].Makers), inGlass)])];
-        adds = [.. Lines.Select(l => l.Select(p => p.Totals).ToArray())];
-        noticed = [.. Lines.Select(l => l.Select(p => p.Noticed).ToArray())];
-        makers = [.. Lines.Select(l => l.Select(p => p.Choice.Mark.IsMakers).ToArray())];
-        marks = [.. Lines.Select(l => l.Select(p => p.Choice.Mark.Millilitres).ToArray())];
-        bottles = [.. Lines.Select(Numbered)];
-        MostBottles = 1 + bottles.Max(b => b[^1]);
+        Lines = new Pourable[slots.Count][];
+        (adds, noticed, makers) = (new Totals[slots.Count][], new Vector256<double>[slots.Count][], new bool[slots.Count][]);
+        (bottles, marks) = (new int[slots.Count][], new double[slots.Count][]);
+        for (var i = 0; i < slots.Count; i++)
+        {
+            var slot = slots[i];
+            var line = Lines[i] = slot.AskedMl >= least && varied++ < MostVaried ? Line(slot, inGlass) : [Pourable.Of(slot, new Choice(slot.Options[0], slot.Options[0].Makers), inGlass)];
+            var n = line.Length;
+            (adds[i], noticed[i], makers[i], bottles[i], marks[i]) = (new Totals[n], new Vector256<double>[n], new bool[n], new int[n], new double[n]);
+            for (var c = 0; c < n; c++)
+            {
+                var mark = line[c].Choice.Mark;
+                (adds[i][c], noticed[i][c], makers[i][c], marks[i][c]) = (line[c].Totals, line[c].Noticed, mark.IsMakers, mark.Millilitres);
+                // The choices of a bottle stand side by side.
+                if (c > 0) bottles[i][c] = bottles[i][c - 1] + (ReferenceEquals(line[c].Choice.Option, line[c - 1].Choice.Option) ? 0 : 1);
+            }
+
+            MostBottles = Math.Max(MostBottles, bottles[i][^1] + 1);
+        }
+
         // A bottle that several lines may take is only poured as long as there is some left.
         shared = [.. slots.SelectMany(s => s.Options.SelectMany(o => o.Bottles).Select(b => b.Name).Distinct()).GroupBy(n => n).Where(g => g.Count() > 1).Select(g => g.Key)];
     }
@@ -123,16 +136,14 @@ internal sealed class Grid
         return true;
     }
 
-    // The choices of a bottle stand side by side.
-    private static int[] Numbered(Pourable[] line)
+    private static Pourable[] Line(Slot slot, bool inGlass)
     {
-        var numbers = new int[line.Length];
-        for (var c = 1; c < line.Length; c++) numbers[c] = numbers[c - 1] + (ReferenceEquals(line[c].Choice.Option, line[c - 1].Choice.Option) ? 0 : 1);
-        return numbers;
-    }
+        var (line, at) = (new Pourable[slot.Options.Sum(o => o.Marks.Count)], 0);
+        foreach (var option in slot.Options)
+        {
+            foreach (var mark in option.Marks) line[at++] = Pourable.Of(slot, new Choice(option, mark), inGlass);
+        }
 
-    private static Pourable[] Line(Slot slot, bool inGlass) =>
-    [
-        .. slot.Options.SelectMany(o => o.Marks.Select(m => Pourable.Of(slot, new Choice(o, m), inGlass))),
-    ];
+        return line;
+    }
 }

@@ -53,6 +53,7 @@ internal sealed partial class MeltGuess
         return FourTotals.Of(Of(a), Of(b), Of(c), Of(d));
     }
 
+    [SkipLocalsInit]
     private void Terms(in FourTotals totals, Span<Vector256<double>> terms)
     {
         Span<Vector256<double>> z = stackalloc Vector256<double>[Features];

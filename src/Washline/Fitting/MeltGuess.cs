@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
 using Washline.Drinks;
@@ -38,6 +39,7 @@ internal sealed partial class MeltGuess
     /// <param name="last">What goes in last.</param>
     /// <param name="service">How it is served.</param>
     /// <param name="reach">How far each feature goes among the candidates that matter; nought where it never moves.</param>
+    [SkipLocalsInit]
     public MeltGuess(in Mixture first, in Mixture last, Service service, ReadOnlySpan<double> reach)
     {
         this.service = service;
@@ -60,8 +62,9 @@ internal sealed partial class MeltGuess
         scarce = Scarce(features[3]).ToScalar();
         var samples = Samples(first, last, most, meets ? turn : 0, met.Strength.Fraction);
         var count = MostTerms(moved.Length) - (meets ? 0 : 2);
-        var rows = new double[samples.Count][];
-        var (melts, temperatures) = (new double[samples.Count], new double[samples.Count]);
+        Span<double> rows = stackalloc double[samples.Count * count];
+        Span<double> melts = stackalloc double[samples.Count];
+        Span<double> temperatures = stackalloc double[samples.Count];
         Span<Vector256<double>> terms = stackalloc Vector256<double>[count];
         for (var s = 0; s < samples.Count; s += Meetings.Most)
         {
@@ -69,22 +72,25 @@ internal sealed partial class MeltGuess
             var totals = Total(At(0), At(1), At(2), At(3));
             Terms(totals, terms);
             var side = Math.Min(Meetings.Most, samples.Count - s);
-            Follow(CollectionsMarshal.AsSpan(samples).Slice(s, side), melts.AsSpan(s), temperatures.AsSpan(s));
+            Follow(CollectionsMarshal.AsSpan(samples).Slice(s, side), melts[s..], temperatures[s..]);
             for (var k = 0; k < side; k++)
             {
-                var row = rows[s + k] = new double[count];
+                var row = rows.Slice((s + k) * count, count);
                 for (var t = 0; t < count; t++) row[t] = terms[t][k];
                 melts[s + k] = totals.MetMass[k] <= 0 ? 0 : melts[s + k] / totals.MetMass[k];
             }
         }
 
         // Where no run lies clearly beyond, nothing is known of the bend, and it is left out.
-        unbent = rows.All(r => Math.Abs(r[^2]) < Clearly);
-        if (unbent) Array.ForEach(rows, r => (r[^2], r[^1]) = (0, 0));
-        (melt, temperature) = Fit(rows, melts, temperatures);
+        unbent = true;
+        for (var s = 0; s < samples.Count; s++) unbent &= Math.Abs(rows[(s + 1) * count - 2]) < Clearly;
+        for (var s = 0; unbent && s < samples.Count; s++) rows.Slice((s + 1) * count - 2, 2).Clear();
+        (melt, temperature) = (new double[count], new double[count]);
+        Fit(rows, melts, temperatures, melt, temperature);
     }
 
     /// <summary>Grams of melt, and °C in the glass, of four candidates.</summary>
+    [SkipLocalsInit]
     public (Vector256<double> MeltG, Vector256<double> Celsius) For(in FourTotals totals)
     {
         Span<Vector256<double>> values = stackalloc Vector256<double>[MostTerms(Features)];
@@ -103,7 +109,7 @@ internal sealed partial class MeltGuess
     // What comes of some of them, side by side. What goes in after the ice is joined to the drink in full, each time, and is not in here.
     private void Follow(ReadOnlySpan<(Mixture First, Mixture Last)> samples, Span<double> melts, Span<double> temperatures)
     {
-        Span<Chilled> chilled = new Chilled[samples.Length];
+        Span<Chilled> chilled = stackalloc Chilled[Meetings.Most];
         Meetings.After(samples, service, chilled);
         for (var k = 0; k < samples.Length; k++)
         {
@@ -113,22 +119,24 @@ internal sealed partial class MeltGuess
     }
 
     // Least squares; a touch of ridge, for a step that could not be taken leaves its term at nought.
-    private static (double[] Melt, double[] Temperature) Fit(double[][] rows, double[] melts, double[] temperatures)
+    [SkipLocalsInit]
+    private static void Fit(ReadOnlySpan<double> rows, ReadOnlySpan<double> melts, ReadOnlySpan<double> temperatures, Span<double> m, Span<double> c)
     {
         const double ridge = 1e-9;
-        var n = rows[0].Length;
-        var normal = new double[n, n];
-        var (m, c) = (new double[n], new double[n]);
-        for (var s = 0; s < rows.Length; s++)
+        var n = m.Length;
+        Span<double> normal = stackalloc double[n * n];
+        normal.Clear();
+        for (var s = 0; s < melts.Length; s++)
         {
-            ReadOnlySpan<double> row = rows[s];
+            var row = rows.Slice(s * n, n);
             Matrix.Add(m, row, melts[s]);
             Matrix.Add(c, row, temperatures[s]);
-            for (var i = 0; i < n; i++) Matrix.Add(MemoryMarshal.CreateSpan(ref normal[i, 0], i + 1), row, row[i]);
+            for (var i = 0; i < n; i++) Matrix.Add(normal.Slice(i * n, i + 1), row, row[i]);
         }
 
-        for (var i = 0; i < n; i++) normal[i, i] += i >= n - 2 ? 1e-5 : ridge;
-        var l = Matrix.Cholesky(normal);
-        return (Matrix.Solve(l, m), Matrix.Solve(l, c));
+        for (var i = 0; i < n; i++) normal[i * n + i] += i >= n - 2 ? 1e-5 : ridge;
+        Matrix.Cholesky(normal, n);
+        Matrix.Solve(normal, m);
+        Matrix.Solve(normal, c);
     }
 }

@@ -1,3 +1,5 @@
+using System.Numerics;
+using System.Runtime.Intrinsics;
 using Washline.Drinks;
 
 namespace Washline.Fitting;
@@ -13,67 +15,70 @@ public sealed record Purchase(IReadOnlyList<Wanted> Bottles, IReadOnlyList<Fit> 
 
     /// <summary>
     /// The best purchases of one, of two and of three bottles: most specs opened, then the lower price, then the nearer drinks. Every set is
-    /// weighed by the specs whose waiting lines it serves; for the dozen that serve most, each spec is fitted again to the bar with them, so what is promised is what the fit
+    /// weighed by the specs whose waiting lines it serves; for the dozen that serve most, each spec that they serve is fitted again to the bar with them, so what is promised is what the fit
     /// would say. A larger purchase stands here only when it opens more.
     /// </summary>
     internal static IReadOnlyList<Purchase> Best(IReadOnlyList<Fit> fits, Bar bar, Kinds kinds, IReadOnlyDictionary<string, decimal> prices)
     {
         var open = fits.Where(f => f.OutOfReach.Count is > 0 and <= Most || f.LeastJnd >= Tonight.Noticed).Select(Waiting.Of).ToList();
         var wanted = Wanted.In(open, bar, prices);
-        var covered = wanted.Select(w => open.Select(w.Covers).ToArray()).ToList();
-        var whole = open.Select(f => (byte)((1 << f.Lines.Count) - 1)).ToArray();
+        var openings = new Openings(open, wanted, bar, kinds);
+        var (covered, whole) = Lines(open, wanted);
         var best = new List<Purchase>();
         for (var count = 1; count <= Math.Min(Most, wanted.Count); count++)
         {
-            var found = Likely(wanted, covered, whole, count)
-                .Select(set => Of([.. set.Select(i => wanted[i])], open, bar, kinds))
-                .OrderByDescending(p => p.Opens.Count).ThenBy(p => p.Price ?? decimal.MaxValue).ThenBy(p => p.Opens.Sum(f => f.LeastJnd!.Value))
-                .ThenBy(p => string.Join(", ", p.Bottles.Select(b => b.Kind.Id)), StringComparer.Ordinal).FirstOrDefault();
-            if (found is { Opens.Count: > 0 } && found.Opens.Count > (best.Count > 0 ? best[^1].Opens.Count : 0)) best.Add(found);
+            var found = Likely(wanted.Count, covered, whole, count).Select(set => (Set: set, Opens: openings.Of(set), Price: Together([.. set.Select(i => wanted[i])])))
+                .GroupBy(p => (p.Opens.Count, Price: p.Price ?? decimal.MaxValue)).OrderByDescending(g => g.Key.Count).ThenBy(g => g.Key.Price).FirstOrDefault()?.ToList();
+            if (found is null || found[0].Opens.Count <= (best.Count > 0 ? best[^1].Opens.Count : 0)) continue;
+            // Only where as many are opened at the same price it counts how near they come.
+            var (chosen, opens, price) = found.Count == 1 ? found[0] : found.OrderBy(p => p.Opens.Sum(s => openings.Fit(s, p.Set).LeastJnd!.Value))
+                .ThenBy(p => string.Join(", ", p.Set.Select(i => wanted[i].Kind.Id)), StringComparer.Ordinal).First();
+            best.Add(new Purchase([.. chosen.Select(i => wanted[i])], [.. opens.AsParallel().AsOrdered().Select(s => openings.Fit(s, chosen))], price));
         }
 
         return best;
     }
 
+    private static decimal? Together(IReadOnlyList<Wanted> bottles) => bottles.All(b => b.Price is not null) ? bottles.Sum(b => b.Price) : null;
+
+    // Of each spec which lines wait, a bit each, and of each bottle which of them it serves; filled up with specs that nothing serves.
+    private static (byte[][] Covered, byte[] Whole) Lines(List<Waiting> open, IReadOnlyList<Wanted> wanted)
+    {
+        var length = (open.Count + Vector256<byte>.Count - 1) / Vector256<byte>.Count * Vector256<byte>.Count;
+        byte[] Filled(Func<Waiting, byte> of, byte rest) => [.. open.Select(of), .. Enumerable.Repeat(rest, length - open.Count)];
+        return ([.. wanted.Select(w => Filled(w.Covers, 0))], Filled(f => (byte)((1 << f.Lines.Count) - 1), 1));
+    }
+
     // The sets that serve most specs, line by line; which of them is best only full fits can say.
-    private static IEnumerable<int[]> Likely(IReadOnlyList<Wanted> wanted, List<byte[]> covered, byte[] whole, int count)
+    private static IEnumerable<int[]> Likely(int wanted, byte[][] covered, byte[] whole, int count)
     {
         const int kept = 12;
         var likely = new PriorityQueue<int[], int>();
-        void See(int[] set)
+        void See(int a, int b, int c)
         {
             var sum = 0;
-            for (var s = 0; s < whole.Length; s++)
+            for (var s = 0; s < whole.Length; s += Vector256<byte>.Count)
             {
-                var mask = 0;
-                foreach (var i in set) mask |= covered[i][s];
-                if ((mask & whole[s]) == whole[s]) sum++;
+                var all = Vector256.LoadUnsafe(ref whole[s]);
+                var served = Vector256.LoadUnsafe(ref covered[a][s]) | Vector256.LoadUnsafe(ref covered[b][s]) | Vector256.LoadUnsafe(ref covered[c][s]);
+                sum += BitOperations.PopCount(Vector256.Equals(served & all, all).ExtractMostSignificantBits());
             }
 
-            likely.Enqueue(set, sum);
+            if (likely.Count >= kept && likely.TryPeek(out _, out var fewest) && sum < fewest) return;
+            likely.Enqueue([.. new[] { a, b, c }.Take(count)], sum);
             if (likely.Count > kept) likely.Dequeue();
         }
 
-        for (var a = 0; a < wanted.Count; a++)
+        for (var a = 0; a < wanted; a++)
         {
-            if (count == 1) See([a]);
-            for (var b = a + 1; count > 1 && b < wanted.Count; b++)
+            if (count == 1) See(a, a, a);
+            for (var b = a + 1; count > 1 && b < wanted; b++)
             {
-                if (count == 2) See([a, b]);
-                for (var c = b + 1; count > 2 && c < wanted.Count; c++) See([a, b, c]);
+                if (count == 2) See(a, b, b);
+                for (var c = b + 1; count > 2 && c < wanted; c++) See(a, b, c);
             }
         }
 
         return likely.UnorderedItems.Select(i => i.Element);
-    }
-
-    private static Purchase Of(IReadOnlyList<Wanted> bottles, List<Waiting> open, Bar bar, Kinds kinds)
-    {
-        var richer = bar with { Bottles = [.. bar.Bottles, .. bottles.Select(b => b.Bottle)] };
-        var opens = open.Where(f => bottles.Any(b => b.Covers(f) != 0)).AsParallel().AsOrdered()
-            .Select(f => (Was: f.Fit, Now: Fit.Nearest(f.Fit.Spec, richer, kinds)))
-            .Where(f => f.Now.LeastJnd < (f.Was.OutOfReach.Count > 0 ? Tonight.StillThatDrink : Tonight.Noticed))
-            .Select(f => f.Now).ToList();
-        return new Purchase(bottles, opens, bottles.All(b => b.Price is not null) ? bottles.Sum(b => b.Price) : null);
     }
 }

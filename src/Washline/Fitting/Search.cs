@@ -196,8 +196,10 @@ internal sealed partial class Search
         var slab = new Slab(Grid, estimate, meant, open.Peek());
         while (work <= MostWork && open.TryPop(out var stretch))
         {
+            // The limit may have come down since.
+            if (stretch.Least > limit * limit || stretch.Within(target.VolumeMl, Meant.Reach(limit)) is not { } within) continue;
             work += Bounding * stretch.Kept.Length;
-            slab.Take(stretch, limit, mostChanges);
+            slab.Take(within, limit, mostChanges);
             if (slab.Bound > limit * limit) continue;
             var best = slab.Best();
             if (Possible(best, mostChanges)) See(Grid.Sum(best) - Grid.Adds(0)[best[0]], best, 0, [best[0]]);

@@ -23,7 +23,7 @@ internal sealed partial class Slab
             }
         }
 
-        return stretch with { Kept = kept, Shares = shares };
+        return stretch with { Kept = kept, Shares = shares, Least = Bound };
     }
 
     /// <summary>Two parts of what is left, which make up all of it: half the volumes each, or the choices of one line parted; nothing when it cannot be parted.</summary>

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 using Washline.Measures;
 
@@ -92,6 +93,7 @@ internal sealed partial class Slab
     }
 
     // How far volume and temperature of candidates are from their sums: tried on some, always the same, among the choices that matter.
+    [SkipLocalsInit]
     private void Measure()
     {
         const int tried = 12;

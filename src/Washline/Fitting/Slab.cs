@@ -13,9 +13,9 @@ namespace Washline.Fitting;
 /// </remarks>
 internal sealed partial class Slab
 {
-    private const int Sweeps = 8;
+    private const int Sweeps = 5;
     private const int Rounds = 3;
-    private const double Enough = 3e-4; // of the D² that matters: nearer the touching point need not be known
+    private const double Enough = 1e-3; // of the D² that matters: nearer the touching point need not be known
 
     private const int Side = 4; // choices that are worked side by side
 

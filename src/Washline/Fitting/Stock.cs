@@ -11,18 +11,29 @@ internal sealed class Stock
 
     private readonly ConcurrentDictionary<Kind, (ShelfItem Item, (double Jnd, string Reason) StandIn)[]> near = [];
 
-    private Stock(Bar bar, Kinds kinds) => Items = ShelfItem.Of(bar, kinds);
+    private readonly Stock? before;
+    private readonly IReadOnlyList<ShelfItem> own;
+
+    private Stock(IReadOnlyList<ShelfItem> own, Stock? before) => (this.own, this.before, Items) = (own, before, before is null ? own : [.. before.Items, .. own]);
 
     /// <summary>Everything.</summary>
     public IReadOnlyList<ShelfItem> Items { get; }
 
     /// <summary>That of a home.</summary>
-    public static Stock Of(Bar bar, Kinds kinds) => Known.GetValue(bar, _ => []).GetValue(kinds, k => new Stock(bar, k));
+    public static Stock Of(Bar bar, Kinds kinds) => Known.GetValue(bar, _ => []).GetValue(kinds, k => new Stock(ShelfItem.Of(bar, k), null));
+
+    /// <summary>Takes note of a home that is another with some more bottles: what is known of the other need not be worked out again.</summary>
+    /// <param name="richer">The home.</param>
+    /// <param name="bar">The other.</param>
+    /// <param name="kinds">The catalogue.</param>
+    /// <param name="more">Only those bottles.</param>
+    public static void Add(Bar richer, Bar bar, Kinds kinds, Bar more) =>
+        Known.GetValue(richer, _ => []).Add(kinds, new Stock([.. ShelfItem.Of(more, kinds).Where(i => more.Bottles.Any(b => b.Name == i.Name))], Of(bar, kinds)));
 
     /// <summary>What may stand in for that kind, and where nothing may, what stands nearest; nearest first, else in no order.</summary>
     public IReadOnlyList<(ShelfItem Item, (double Jnd, string Reason) StandIn)> Near(Kind asked) => near.GetOrAdd(asked, kind =>
     {
-        var all = Items.Select(item => (Item: item, StandIn: StandIns.Between(kind, item.Kind))).OrderBy(r => r.StandIn.Jnd).ToList();
+        var all = (before?.Near(kind) ?? []).Concat(own.Select(item => (Item: item, StandIn: StandIns.Between(kind, item.Kind)))).OrderBy(r => r.StandIn.Jnd).ToList();
         return [.. all.TakeWhile(r => r.StandIn.Jnd < StandIns.Limit || r.StandIn.Jnd <= all[0].StandIn.Jnd)];
     });
 }

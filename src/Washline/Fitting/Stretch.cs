@@ -21,6 +21,16 @@ internal sealed record Stretch(double LowMl, double HighMl, int[][] Kept, double
         return new Stretch(lowMl, highMl, kept, shares);
     }
 
+    /// <summary>What is known of its D² from the stretch that it is a part of: none in it is less.</summary>
+    public double Least { get; init; } = double.NegativeInfinity;
+
+    /// <summary>What of it lies within a ratio of a volume, mL; nothing where nothing does.</summary>
+    public Stretch? Within(double ml, double ratio)
+    {
+        var (low, high) = (Math.Max(LowMl, ml / ratio), Math.Min(HighMl, ml * ratio));
+        return low >= high ? null : low > LowMl || high < HighMl ? Between(low, high) : this;
+    }
+
     /// <summary>The same between other volumes.</summary>
     public Stretch Between(double lowMl, double highMl) => this with { LowMl = lowMl, HighMl = highMl };
 
@@ -30,6 +40,6 @@ internal sealed record Stretch(double LowMl, double HighMl, int[][] Kept, double
         var (kept, shares) = ((int[][])Kept.Clone(), (double[][])Shares.Clone());
         kept[line] = [.. Kept[line].Where((_, c) => holds(c))];
         shares[line] = [.. Shares[line].Where((_, c) => holds(c))];
-        return new Stretch(LowMl, HighMl, kept, shares);
+        return this with { Kept = kept, Shares = shares };
     }
 }

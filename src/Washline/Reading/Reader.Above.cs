@@ -72,7 +72,9 @@ internal sealed partial class Reader
     private ReadAs Titled(SourceLine line)
     {
         spec.TitleLine = line;
-        var (title, note, credits) = TitleCandidate.Naming(line, line.Number == titleAt ? titleSpan : null);
+        // A line that was taken apart may end before the place that was chosen when it was whole.
+        var span = line.Number == titleAt && titleSpan is { } chosen && chosen.To <= line.Text.Length ? titleSpan : null;
+        var (title, note, credits) = TitleCandidate.Naming(line, span);
         spec.Title = title;
         if (note.Length > 0) spec.Notes.Add(note);
         foreach (var (maker, where) in credits) Credit(maker, where);

@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.InteropServices;
 
 namespace Washline.Fitting.Guessing;
 
@@ -19,42 +20,65 @@ internal static class Matrix
     /// <summary>The lower triangle L with L·Lᵀ = m.</summary>
     public static double[,] Cholesky(double[,] m)
     {
+        var l = (double[,])m.Clone();
         var n = m.GetLength(0);
-        var l = new double[n, n];
-        for (var j = 0; j < n; j++)
+        Cholesky(All(l), n);
+        for (var i = 0; i < n; i++)
         {
-            for (var i = j; i < n; i++)
-            {
-                var sum = m[i, j];
-                for (var k = 0; k < j; k++) sum -= l[i, k] * l[j, k];
-                l[i, j] = i == j ? Math.Sqrt(Math.Max(sum, 1e-12)) : sum / l[j, j];
-            }
+            for (var j = i + 1; j < n; j++) l[i, j] = 0;
         }
 
         return l;
     }
 
+    /// <summary>Puts the lower triangle L with L·Lᵀ = m in the place of that of m; what is above stays as it is.</summary>
+    /// <param name="m">Row by row.</param>
+    /// <param name="n">How many rows.</param>
+    public static void Cholesky(Span<double> m, int n)
+    {
+        for (var j = 0; j < n; j++)
+        {
+            var row = m.Slice(j * n, j);
+            for (var i = j; i < n; i++)
+            {
+                var sum = m[i * n + j] - Dot(m.Slice(i * n, j), row);
+                m[i * n + j] = i == j ? Math.Sqrt(Math.Max(sum, 1e-12)) : sum / m[j * n + j];
+            }
+        }
+    }
+
     /// <summary>x with L·Lᵀ·x = b.</summary>
     public static double[] Solve(double[,] l, IReadOnlyList<double> b)
     {
-        var n = l.GetLength(0);
-        var x = new double[n];
-        for (var i = 0; i < n; i++)
-        {
-            var sum = b[i];
-            for (var k = 0; k < i; k++) sum -= l[i, k] * x[k];
-            x[i] = sum / l[i, i];
-        }
-
-        for (var i = n - 1; i >= 0; i--)
-        {
-            var sum = x[i];
-            for (var k = i + 1; k < n; k++) sum -= l[k, i] * x[k];
-            x[i] = sum / l[i, i];
-        }
-
+        double[] x = [.. b];
+        Solve(All(l), x);
         return x;
     }
+
+    /// <summary>Puts x with L·Lᵀ·x = b in the place of b.</summary>
+    /// <param name="l">Row by row; what is above the triangle does not count.</param>
+    /// <param name="x">b, and then x.</param>
+    public static void Solve(ReadOnlySpan<double> l, Span<double> x)
+    {
+        var n = x.Length;
+        for (var i = 0; i < n; i++) x[i] = (x[i] - Dot(l.Slice(i * n, i), x[..i])) / l[i * n + i];
+        for (var i = n - 1; i >= 0; i--)
+        {
+            x[i] /= l[i * n + i];
+            Add(x[..i], l.Slice(i * n, i), -x[i]);
+        }
+    }
+
+    private static double Dot(ReadOnlySpan<double> a, ReadOnlySpan<double> b)
+    {
+        var (sums, i) = (Vector<double>.Zero, 0);
+        for (; i + Vector<double>.Count <= a.Length; i += Vector<double>.Count) sums += new Vector<double>(a[i..]) * new Vector<double>(b[i..]);
+        var sum = Vector.Sum(sums);
+        for (; i < a.Length; i++) sum += a[i] * b[i];
+        return sum;
+    }
+
+    private static Span<double> All(double[,] m) => MemoryMarshal.CreateSpan(ref m[0, 0], m.Length);
 
     /// <summary>The inverse of m.</summary>
     public static double[,] Inverse(double[,] m)

@@ -1,0 +1,74 @@
+using System.Collections.Concurrent;
+using System.Numerics;
+using Washline.Drinks;
+
+namespace Washline.Fitting;
+
+/// <summary>What the waiting specs become with some of the wanted bottles. Of a set of bottles only those matter to a spec that could stand in for one of its lines, so each case is worked out once.</summary>
+internal sealed class Openings
+{
+    private readonly IReadOnlyList<Waiting> open;
+    private readonly IReadOnlyList<Wanted> wanted;
+    private readonly Bar bar;
+    private readonly Kinds kinds;
+    private readonly ulong[] matters;
+    private readonly ulong[] covers;
+    private readonly ConcurrentDictionary<ulong, Bar> homes = [];
+    private readonly ConcurrentDictionary<(int Spec, ulong Set), Lazy<Opening>> known = [];
+
+    /// <summary>Nothing is worked out yet.</summary>
+    /// <param name="open">Specs that wait for a bottle.</param>
+    /// <param name="wanted">Bottles, 64 at most.</param>
+    /// <param name="bar">The home.</param>
+    /// <param name="kinds">The catalogue.</param>
+    public Openings(IReadOnlyList<Waiting> open, IReadOnlyList<Wanted> wanted, Bar bar, Kinds kinds)
+    {
+        (this.open, this.wanted, this.bar, this.kinds) = (open, wanted, bar, kinds);
+        matters = [.. open.Select(w => Bits(b => w.Fit.Target.Pours.Any(p => b.Kind.Id == Splits.Water || StandIns.Between(p.Kind, b.Kind).Jnd < StandIns.Limit)))];
+        covers = [.. open.Select(w => Bits(b => b.Covers(w) != 0))];
+    }
+
+    /// <summary>The specs that those bottles open, by their places.</summary>
+    public IReadOnlyList<int> Of(int[] set)
+    {
+        var bits = set.Aggregate(0UL, (bits, i) => bits | (1UL << i));
+        return [.. Enumerable.Range(0, open.Count).Where(s => (covers[s] & bits) != 0).AsParallel().AsOrdered().Where(s => With(s, bits).IsOpen)];
+    }
+
+    /// <summary>The fit of a spec with those bottles.</summary>
+    public Fit Fit(int spec, int[] set) => With(spec, set.Aggregate(0UL, (bits, i) => bits | (1UL << i))).Fit;
+
+    private Opening With(int spec, ulong set)
+    {
+        var bits = set & matters[spec];
+        return known.GetOrAdd((spec, bits), key => new(() => new Opening(open[key.Spec].Fit, homes.GetOrAdd(key.Set, Richer), kinds))).Value;
+    }
+
+    private Bar Richer(ulong set)
+    {
+        var more = new List<Bottle>();
+        for (var left = set; left != 0; left &= left - 1) more.Add(wanted[BitOperations.TrailingZeroCount(left)].Bottle);
+        var richer = bar with { Bottles = [.. bar.Bottles, .. more] };
+        Stock.Add(richer, bar, kinds, Bar.Empty with { Bottles = more });
+        return richer;
+    }
+
+    private ulong Bits(Func<Wanted, bool> holds) => wanted.Index().Aggregate(0UL, (bits, w) => holds(w.Item) ? bits | (1UL << w.Index) : bits);
+
+    private sealed class Opening
+    {
+        private readonly Lazy<Fit> fit;
+
+        public Opening(Fit was, Bar richer, Kinds kinds)
+        {
+            var enough = was.OutOfReach.Count > 0 ? Tonight.StillThatDrink : Tonight.Noticed;
+            fit = new(() => Fitting.Fit.Nearest(was.Spec, richer, kinds));
+            // Where the maker's amounts are near enough the closest is too.
+            IsOpen = Fitting.Fit.Of(was.Spec, richer, kinds).MakersJnd < enough || fit.Value.LeastJnd < enough;
+        }
+
+        public bool IsOpen { get; }
+
+        public Fit Fit => fit.Value;
+    }
+}
