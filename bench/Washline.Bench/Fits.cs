@@ -17,7 +17,7 @@ internal static class Fits
 
     public static int Measure(int count, string plot)
     {
-        for (var n = 0; n < 40; n++) Ours(n, 2 + n % 6, 4);
+        for (var n = 0; n < 120; n++) Ours(n, 2 + n % 6, 4);
         SideBySide(count);
         var ours = Lines.Select(l => Bottles.Select(b => Run(Alike, n => Ours(n, l, b))).ToArray()).ToArray();
         var theirs = Lines.Select(l => Run(Slow, n => Theirs(n, l, 4, again: true))).ToArray();

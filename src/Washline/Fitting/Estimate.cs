@@ -23,6 +23,7 @@ internal sealed class Estimate(Grid grid, MeltGuess guess, Meant meant)
     }
 
     /// <summary>Millilitres in the glass, and °C, of four candidates.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public (Vector256<double> Ml, Vector256<double> Celsius) Poured(in FourTotals totals)
     {
         var (melt, celsius) = guess.For(totals);

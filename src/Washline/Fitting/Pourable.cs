@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 using Washline.Measures;
 
@@ -54,6 +55,7 @@ internal sealed record Pourable(Choice Choice, Totals Totals, double Level, doub
     /// <summary>What four of them add to D², each in a drink of so many mL.</summary>
     /// <param name="noticed">Four numbers of each, see <see cref="Noticed"/>: all first ones, then all second ones, and so on.</param>
     /// <param name="perMl">One by the mL.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Vector256<double> Costs(in (Vector256<double> Level, Vector256<double> Meant, Vector256<double> StandIn, Vector256<double> Full) noticed, Vector256<double> perMl)
     {
         var flavour = Count(noticed.Level * perMl) - noticed.Meant;
@@ -62,6 +64,7 @@ internal sealed record Pourable(Choice Choice, Totals Totals, double Level, doub
     }
 
     /// <summary>The least that four of them add in any drink between those volumes.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Vector256<double> Leasts(in (Vector256<double> Level, Vector256<double> Meant, Vector256<double> StandIn, Vector256<double> Full) noticed, double lowMl, double highMl)
     {
         var (most, least) = (Count(noticed.Level * Vector256.Create(1 / lowMl)) - noticed.Meant, Count(noticed.Level * Vector256.Create(1 / highMl)) - noticed.Meant);
@@ -71,6 +74,7 @@ internal sealed record Pourable(Choice Choice, Totals Totals, double Level, doub
         return flavour * flavour * Noticing.FlavourWeight + standIn * standIn;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static Vector256<double> Count(Vector256<double> z) => Vector256.Log(z + Vector256.Sqrt(z * z + Vector256<double>.One)) * (1 / Jnd.Flavour.K);
 
     private double StandIn(double drinkMl) => StandInJnd <= 0 ? 0 : Noticing.StandIn(StandInJnd, StandInLevel / drinkMl);

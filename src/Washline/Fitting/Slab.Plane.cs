@@ -18,6 +18,7 @@ internal sealed partial class Slab
     private Vector256<double> off; // counts from what was meant
     private double warm; // °C, likewise
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static Vector256<double> Tastes(in Sums sums) => Vector256.Create(sums.Sweet, sums.Acid, sums.Ethanol, 0);
 
     // The plane's slopes at the mean drink, without the lines' own costs.
@@ -53,6 +54,7 @@ internal sealed partial class Slab
     }
 
     // How much D² bends along a way, at the mean drink of the last pull.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private double Curve(in Sums way)
     {
         var moves = slope * (Tastes(way) * PerGram - level * way.Volume) * (1 / middleMl);

@@ -13,9 +13,9 @@ namespace Washline.Fitting;
 /// </remarks>
 internal sealed partial class Slab
 {
-    private const int Sweeps = 5;
+    private const int Sweeps = 3;
     private const int Rounds = 3;
-    private const double Enough = 1e-3; // of the D² that matters: nearer the touching point need not be known
+    private const double Enough = 4e-3; // of the D² that matters: nearer the touching point need not be known
 
     private const int Side = 4; // choices that are worked side by side
 
@@ -183,6 +183,7 @@ internal sealed partial class Slab
         return gained;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private Sums At(int c) => new(sweet[c], acid[c], ethanol[c], volume[c], celsius[c]);
 
     // What each choice of a line costs under the plane; the place of the least.

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 using Washline.Drinks;
 using Washline.Mixtures;
@@ -60,13 +61,17 @@ internal readonly record struct Totals(Vector256<double> Poured, Vector256<doubl
     public static Totals Of(ReadOnlySpan<double> lanes) =>
         new(Vector256.Create(lanes[..4]), Vector256.Create(lanes[4..8]), Vector256.Create(lanes[8..12]), Vector256.Create(lanes[12..16]));
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Totals operator +(in Totals a, in Totals b) => new(a.Poured + b.Poured, a.Rest + b.Rest, a.Met + b.Met, a.Last + b.Last);
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Totals operator -(in Totals a, in Totals b) => new(a.Poured - b.Poured, a.Rest - b.Rest, a.Met - b.Met, a.Last - b.Last);
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Totals operator *(in Totals a, double by) => new(a.Poured * by, a.Rest * by, a.Met * by, a.Last * by);
 
     /// <summary>The sum of the products, lane by lane.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public double Dot(in Totals along) => Vector256.Sum(Poured * along.Poured + Rest * along.Rest + Met * along.Met + Last * along.Last);
 
     /// <summary>The same with so much more in one lane.</summary>

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 using Washline.Measures;
 
@@ -76,6 +77,7 @@ public readonly record struct Mixture(double Water, double Ethanol, Sugars Sugar
     }
 
     /// <summary>The same of four mixtures, each with water or ethanol in it, whose solids take up so much room, mL.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal static Vector256<double> MillilitresOf(
         Vector256<double> water, Vector256<double> ethanol, Vector256<double> sugar, Vector256<double> acidG, Vector256<double> acidMl, Vector256<double> solidsMl) =>
         sugar * SucroseSolution.ApparentVolume(sugar / (sugar + water + ethanol + acidG)) + EthanolWater.Millilitres(water, ethanol) + acidMl + solidsMl;
