@@ -56,7 +56,7 @@ internal sealed class Shelf(BarFile file)
     // Who asks for a fit that somebody else is looking for waits for that one.
     private Lazy<Fit> Looked(Spec spec, Bar bar)
     {
-        Lazy<Fit> Find() => new(() => Fitting.Fit.Find(spec, bar, Kinds.Catalogue));
+        Lazy<Fit> Find() => new(() => Fitting.Fit.Nearest(spec, bar, Kinds.Catalogue));
         return homes.TryGetValue(bar, out var known) ? known.Fits.GetOrAdd(SpecText.Write(spec), _ => Find()) : Find();
     }
 

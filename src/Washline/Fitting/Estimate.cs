@@ -38,16 +38,18 @@ internal sealed class Estimate(Grid grid, MeltGuess guess, Meant meant)
     /// <param name="rest">What the other lines come to.</param>
     /// <param name="at">The places in the other lines.</param>
     /// <param name="line">The line.</param>
-    /// <param name="a">Its place in the first candidate.</param>
-    /// <param name="b">In the second.</param>
-    /// <param name="c">In the third.</param>
-    /// <param name="d">In the fourth.</param>
+    /// <param name="places">Its places in them, one to four.</param>
     /// <param name="most">D² from which on a candidate does not matter.</param>
-    public Vector256<double> Squares(in Totals rest, ReadOnlySpan<int> at, int line, int a, int b, int c, int d, double most)
+    public Vector256<double> Squares(in Totals rest, ReadOnlySpan<int> at, int line, ReadOnlySpan<int> places, double most)
     {
-        var adds = grid.Adds(line);
+        var (adds, end) = (grid.Adds(line), places.Length - 1);
+        var (a, b, c, d) = (places[0], places[Math.Min(1, end)], places[Math.Min(2, end)], places[Math.Min(3, end)]);
         return Squares(rest + adds[a], rest + adds[b], rest + adds[c], rest + adds[d], at, line, a, b, c, d, most);
     }
+
+    /// <summary>The same of a place in the line and the three behind it; behind the last the last again.</summary>
+    public Vector256<double> Squares(in Totals rest, ReadOnlySpan<int> at, int line, int from, int last, double most) =>
+        Squares(rest, at, line, [from, Math.Min(from + 1, last), Math.Min(from + 2, last), Math.Min(from + 3, last)], most);
 
     /// <summary>How volume, mL, and temperature, °C, answer to each of the totals; volume and temperature themselves.</summary>
     public (Totals Volume, Totals Celsius, double Ml, double DegreesC) Slopes(in Totals totals)
@@ -98,9 +100,5 @@ internal sealed class Estimate(Grid grid, MeltGuess guess, Meant meant)
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static Vector256<double> Count(Vector256<double> level, JndScale scale)
-    {
-        var z = level * (scale.K / scale.Floor);
-        return Vector256.Log(z + Vector256.Sqrt(z * z + Vector256<double>.One)) * (1 / scale.K);
-    }
+    private static Vector256<double> Count(Vector256<double> level, JndScale scale) => Four.Asinh(level * (scale.K / scale.Floor)) * (1 / scale.K);
 }

@@ -12,7 +12,7 @@ public sealed partial record Fit
     /// <param name="spec">The spec.</param>
     /// <param name="bar">The home.</param>
     /// <param name="kinds">The catalogue.</param>
-    internal static Fit Nearest(Spec spec, Bar bar, Kinds kinds) => Find(Of(spec, bar, kinds), nearestOnly: true);
+    public static Fit Nearest(Spec spec, Bar bar, Kinds kinds) => Find(Of(spec, bar, kinds), nearestOnly: true);
 
     /// <summary>D of the maker's amounts from the first bottle of every line, JND, without any search; nothing where there is not enough, or no offer.</summary>
     internal double? MakersJnd
@@ -21,9 +21,8 @@ public sealed partial record Fit
         {
             if (OutOfReach.Count > 0 || slots.Count == 0) return null;
             var choices = slots.Select(s => new Choice(s.Options[0], s.Options[0].Makers)).ToArray();
-            if (choices.SelectMany(c => c.Option.Bottles).Any(b => choices.Sum(c => c.Of(b.Name)) > b.LeftMl + 1e-6)) return null;
-            var sip = ServedDrink.Run([.. slots.SelectMany((s, i) => s.Parts(choices[i].Option, choices[i].Mark)).Select(p => p.Pour)], Home.Service).Sip;
-            return Math.Sqrt(aim.Sip.To(sip).Square + slots.Select((s, i) => s.Cost(choices[i].Option, choices[i].Mark.Millilitres, sip.VolumeMl).Square).Sum());
+            if (choices.SelectMany(c => c.Option.Bottles).Any(b => choices.Sum(c => c.Of(b.Name)) > b.LeftMl + Grid.Little)) return null;
+            return Offer(choices).DistanceJnd;
         }
     }
 

@@ -70,10 +70,10 @@ public sealed partial record Fit
     public static Fit Find(Spec spec, Bar bar, Kinds kinds, Wishes wishes)
     {
         var fit = Find(Of(spec, bar, kinds, null, wishes));
-        if (fit.Closest is not null || fit.OutOfReach.Count > 0 || fit.slots.Count == 0) return fit;
-        var without = wishes.In(spec).Select(w => (w.Words, Fit: Find(Of(spec, bar, kinds, null, w.Others)))).Where(w => w.Fit.Closest is not null)
-            .OrderBy(w => w.Fit.Closest!.DistanceJnd).Select(w => new Refused(w.Words, w.Fit)).FirstOrDefault();
-        return fit with { Refused = without ?? new Refused(wishes.WordsFor(spec), Find(spec, bar, kinds) is { Closest: not null } unwished ? unwished : null) };
+        if (fit.LeastJnd is not null || fit.OutOfReach.Count > 0 || fit.slots.Count == 0) return fit;
+        var without = wishes.In(spec).Select(w => (w.Words, Fit: Find(Of(spec, bar, kinds, null, w.Others)))).Where(w => w.Fit.LeastJnd is not null)
+            .OrderBy(w => w.Fit.LeastJnd).Select(w => new Refused(w.Words, w.Fit)).FirstOrDefault();
+        return fit with { Refused = without ?? new Refused(wishes.WordsFor(spec), Find(spec, bar, kinds) is { LeastJnd: not null } unwished ? unwished : null) };
     }
 
     /// <summary>A riffed spec, its amounts found so that the drink keeps the balance of another.</summary>

@@ -9,7 +9,8 @@ internal sealed class Grid
     // Nobody balances a drink on more; of a longer list the smaller amounts are poured as the maker says.
     private const int MostVaried = 12;
 
-    private const double Little = 1e-6; // mL
+    /// <summary>mL by which more may be poured than is left: no more than rounding.</summary>
+    public const double Little = 1e-6;
 
     private readonly IReadOnlyList<Slot> slots;
     private readonly HashSet<string> shared;

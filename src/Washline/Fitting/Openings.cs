@@ -31,12 +31,12 @@ internal sealed class Openings
     /// <summary>The specs that those bottles open, by their places.</summary>
     public IReadOnlyList<int> Of(int[] set)
     {
-        var bits = set.Aggregate(0UL, (bits, i) => bits | (1UL << i));
+        var bits = Bits(set);
         return [.. Enumerable.Range(0, open.Count).Where(s => (covers[s] & bits) != 0).AsParallel().AsOrdered().Where(s => With(s, bits).IsOpen)];
     }
 
     /// <summary>The fit of a spec with those bottles.</summary>
-    public Fit Fit(int spec, int[] set) => With(spec, set.Aggregate(0UL, (bits, i) => bits | (1UL << i))).Fit;
+    public Fit Fit(int spec, int[] set) => With(spec, Bits(set)).Fit;
 
     private Opening With(int spec, ulong set)
     {
@@ -53,7 +53,9 @@ internal sealed class Openings
         return richer;
     }
 
-    private ulong Bits(Func<Wanted, bool> holds) => wanted.Index().Aggregate(0UL, (bits, w) => holds(w.Item) ? bits | (1UL << w.Index) : bits);
+    private static ulong Bits(IEnumerable<int> set) => set.Aggregate(0UL, (bits, i) => bits | (1UL << i));
+
+    private ulong Bits(Func<Wanted, bool> holds) => Bits(Enumerable.Range(0, wanted.Count).Where(i => holds(wanted[i])));
 
     private sealed class Opening
     {

@@ -1,6 +1,7 @@
 using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 using Washline.Measures;
+using Washline.Mixtures;
 
 namespace Washline.Fitting;
 
@@ -13,8 +14,6 @@ namespace Washline.Fitting;
 /// <param name="StandInLevel">The stand-in's level times the volume of the drink, in mL.</param>
 internal sealed record Pourable(Choice Choice, Totals Totals, double Level, double MeantJnd, double StandInJnd, double StandInLevel)
 {
-    private const double Little = 1e-12;
-
     /// <summary>That choice for that line.</summary>
     /// <param name="slot">The line.</param>
     /// <param name="choice">The choice.</param>
@@ -36,17 +35,6 @@ internal sealed record Pourable(Choice Choice, Totals Totals, double Level, doub
     {
         var flavour = Level > 0 || MeantJnd > 0 ? Jnd.OfFlavour(Level / drinkMl) - MeantJnd : 0;
         return Noticing.Square(flavour, StandIn(drinkMl));
-    }
-
-    /// <summary>The least it adds in any drink between those volumes, mL.</summary>
-    public double Least(double lowMl, double highMl)
-    {
-        var standIn = StandIn(highMl);
-        if (Level <= Little && MeantJnd <= Little) return Noticing.Square(0, standIn);
-        // The larger the drink, the thinner the flavour: where it passes what was meant, nothing is noticed.
-        var (most, least) = (Jnd.OfFlavour(Level / lowMl) - MeantJnd, Jnd.OfFlavour(Level / highMl) - MeantJnd);
-        var flavour = least > 0 ? least : most < 0 ? most : 0;
-        return Noticing.Square(flavour, standIn);
     }
 
     /// <summary>What is noticed of it, for several at once: the flavour's count is asinh of the first number by the drink's mL, over k; the flavour as meant; the stand-in; and the mL from which on it counts in full.</summary>
@@ -75,7 +63,7 @@ internal sealed record Pourable(Choice Choice, Totals Totals, double Level, doub
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static Vector256<double> Count(Vector256<double> z) => Vector256.Log(z + Vector256.Sqrt(z * z + Vector256<double>.One)) * (1 / Jnd.Flavour.K);
+    private static Vector256<double> Count(Vector256<double> z) => Four.Asinh(z) * (1 / Jnd.Flavour.K);
 
     private double StandIn(double drinkMl) => StandInJnd <= 0 ? 0 : Noticing.StandIn(StandInJnd, StandInLevel / drinkMl);
 }

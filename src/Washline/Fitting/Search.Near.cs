@@ -21,7 +21,7 @@ internal sealed partial class Search
             var rest = Grid.Sum(at) - Grid.Adds(i)[was];
             for (var c = 0; c <= end; c += 4)
             {
-                var squares = estimate.Squares(rest, at, i, c, Math.Min(c + 1, end), Math.Min(c + 2, end), Math.Min(c + 3, end), least);
+                var squares = estimate.Squares(rest, at, i, c, end, least);
                 for (var k = 0; k < 4 && c + k <= end; k++)
                 {
                     at[i] = c + k;
@@ -102,7 +102,7 @@ internal sealed partial class Search
                 while (end + 1 < line.Length && ReferenceEquals(line[end + 1].Choice.Option, bottle)) end++;
                 for (; c <= end; c += 4)
                 {
-                    var squares = estimate.Squares(rest, at, i, c, Math.Min(c + 1, end), Math.Min(c + 2, end), Math.Min(c + 3, end), least);
+                    var squares = estimate.Squares(rest, at, i, c, end, least);
                     for (var k = 0; k < 4 && c + k <= end; k++)
                     {
                         if (c + k != from[i] && squares[k] < least) (best, least) = (c + k, squares[k]);

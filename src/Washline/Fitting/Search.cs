@@ -167,10 +167,9 @@ internal sealed partial class Search
         var work = 0L;
         double See(in Totals rest, int[] at, int line, ReadOnlySpan<int> places)
         {
-            int Place(int k, ReadOnlySpan<int> places) => places[Math.Min(k, places.Length - 1)];
             // Stopped: no candidate matters any more.
             if ((work += at.Length * places.Length) > MostWork) return double.NegativeInfinity;
-            var squares = estimate.Squares(rest, at, line, places[0], Place(1, places), Place(2, places), Place(3, places), limit * limit);
+            var squares = estimate.Squares(rest, at, line, places, limit * limit);
             for (var k = 0; k < places.Length; k++)
             {
                 if (squares[k] > limit * limit) continue;

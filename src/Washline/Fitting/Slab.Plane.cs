@@ -69,7 +69,7 @@ internal sealed partial class Slab
         {
             for (var c = from[i]; c < end[i]; c++)
             {
-                if (share[c] > 0) totals += grid.Lines[i][stretch.Kept[i][c - from[i]]].Totals * share[c];
+                if (share[c] > 0) totals += grid.Adds(i)[stretch.Kept[i][c - from[i]]] * share[c];
             }
         }
 

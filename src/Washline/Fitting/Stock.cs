@@ -27,6 +27,7 @@ internal sealed class Stock
     /// <param name="bar">The other.</param>
     /// <param name="kinds">The catalogue.</param>
     /// <param name="more">Only those bottles.</param>
+    // What is poured without a bottle, water from the tap, is there already.
     public static void Add(Bar richer, Bar bar, Kinds kinds, Bar more) =>
         Known.GetValue(richer, _ => []).Add(kinds, new Stock([.. ShelfItem.Of(more, kinds).Where(i => more.Bottles.Any(b => b.Name == i.Name))], Of(bar, kinds)));
 

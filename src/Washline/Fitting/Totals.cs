@@ -34,10 +34,6 @@ internal readonly record struct Totals(Vector256<double> Poured, Vector256<doubl
 
     public double LastMass => Last[0];
 
-    public double LastEthanol => Last[2];
-
-    public double LastSolids => Last[3];
-
     /// <summary>That mixture, going in first or last; in the glass what goes in last meets the ice too.</summary>
     public static Totals Of(in Mixture m, bool last, bool inGlass)
     {

@@ -20,6 +20,10 @@ internal static class Four
         return sum;
     }
 
+    /// <summary>asinh of four numbers, as the logarithm of x + √(x² + 1).</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Vector256<double> Asinh(Vector256<double> x) => Vector256.Log(x + Vector256.Sqrt(x * x + Vector256<double>.One));
+
     /// <summary>Four rows as four columns: the first numbers of all, the second, and so on.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static (Vector256<double> First, Vector256<double> Second, Vector256<double> Third, Vector256<double> Fourth) Turned(
