@@ -88,12 +88,12 @@ internal sealed class Estimate(Grid grid, MeltGuess guess, Meant meant)
         var square = sugar * sugar + acid * acid + strength * strength + volume * volume * Moves.VolumeWeight + warm * warm * Meant.OfCelsius;
         if (Vector256.GreaterThanAll(square, Vector256.Create(most))) return square;
         var of = grid.Noticed(line);
-        square += Pourable.Costs(Four.Turned(of[a], of[b], of[c], of[d]), perMl);
+        square += LineCost.Costs(Four.Turned(of[a], of[b], of[c], of[d]), perMl);
         for (var i = 0; i < at.Length; i++)
         {
             if (i == line) continue;
             var noticed = grid.Noticed(i)[at[i]];
-            square += Pourable.Costs((Vector256.Create(noticed[0]), Vector256.Create(noticed[1]), Vector256.Create(noticed[2]), Vector256.Create(noticed[3])), perMl);
+            square += LineCost.Costs((Vector256.Create(noticed[0]), Vector256.Create(noticed[1]), Vector256.Create(noticed[2]), Vector256.Create(noticed[3])), perMl);
         }
 
         return square;

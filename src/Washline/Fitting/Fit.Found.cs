@@ -82,7 +82,7 @@ public sealed partial record Fit
             var most = fit.Wishes.MostChanges ?? int.MaxValue;
             var (closest, least) = search.Best(most);
             if (closest is null && fit.Wishes.IsNone && search.Straight(out var shortOf) is null) return (null, Slots.NotEnough(fit.slots[shortOf]));
-            var splitting = fit.Splitting(least);
+            var splitting = fit.Splitting(least, search);
             if (Fit.Nearest(splitting, most, least - QuarterJnd) is var (choices, distance, line)) return (new Searches(fit, search, splitting, choices, distance, line), null);
             return (closest is null ? null : new Searches(fit, search, splitting, closest, least, null), null);
         }

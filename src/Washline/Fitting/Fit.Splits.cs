@@ -5,7 +5,7 @@ public sealed partial record Fit
 {
     internal Search PouredForTests() => Search(poured);
 
-    internal IReadOnlyList<Search> SplittingForTests() => [.. Splitting(double.PositiveInfinity).Select(s => s.Search)];
+    internal IReadOnlyList<Search> SplittingForTests() => [.. Splitting(double.PositiveInfinity, null).Select(s => s.Search)];
 
     /// <summary>Every single bottle that may be poured for a line of the search, alone or in a split.</summary>
     public IReadOnlyList<string> SingleBottles(int line) => [.. All(line).SelectMany(o => o.Bottles).Select(b => b.Name).Distinct()];
@@ -13,8 +13,8 @@ public sealed partial record Fit
     private IEnumerable<Slot.Option> All(int line) => slots[line].Options.Concat(slots[line].Splits.Value);
 
     // One search for each line that may be split, in which it is. Nothing that is not a quarter of a JND off can be brought nearer by as much.
-    private List<(Search Search, int Line)> Splitting(double least) => least < QuarterJnd ? []
-        : [.. slots.Index().Where(s => s.Item.Splits.Value.Count > 0).Select(s => (Search(With(slots, s.Index, s.Item.With(s.Item.Splits.Value))), s.Index))];
+    private List<(Search Search, int Line)> Splitting(double least, Search? whole) => least < QuarterJnd ? []
+        : [.. slots.Index().Where(s => s.Item.Splits.Value.Count > 0).Select(s => (Search(With(slots, s.Index, s.Item.With(s.Item.Splits.Value)), whole), s.Index))];
 
     private static (Choice[] Choices, double Distance, int Line)? Nearest(List<(Search Search, int Line)> splitting, int mostChanges, double nearer)
     {

@@ -131,7 +131,7 @@ public sealed partial record Fit
 
     internal Search SearchForTests() => Search();
 
-    private Search Search(IReadOnlyList<Slot>? others = null) => new(others ?? slots, Home.Service, aim.Sip, aim.Allowed);
+    private Search Search(IReadOnlyList<Slot>? others = null, Search? like = null) => new(others ?? slots, Home.Service, aim.Sip, aim.Allowed, like);
 
     private Choice[] Choices(IReadOnlyList<(string Bottle, double Millilitres)> pours) =>
     [

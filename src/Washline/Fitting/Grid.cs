@@ -13,82 +13,87 @@ internal sealed class Grid
     public const double Little = 1e-6;
 
     private readonly IReadOnlyList<Slot> slots;
-    private readonly HashSet<string> shared;
-    private readonly Totals[][] adds;
-    private readonly Vector256<double>[][] noticed;
-    private readonly bool[][] makers;
-    private readonly int[][] bottles;
-    private readonly double[][] marks;
+    private readonly HashSet<string> shared = [];
+    private readonly GridLine[] lines;
 
-    public Grid(IReadOnlyList<Slot> slots, bool inGlass)
+    /// <summary>What may be poured.</summary>
+    /// <param name="slots">The lines.</param>
+    /// <param name="inGlass">Whether what goes in last meets the ice too.</param>
+    /// <param name="like">Another grid for a drink made the same way: lines that it has too need not be worked out again.</param>
+    public Grid(IReadOnlyList<Slot> slots, bool inGlass, Grid? like = null)
     {
         this.slots = slots;
         var least = slots.Count <= MostVaried ? 0 : slots.Select(s => s.AskedMl).OrderDescending().ElementAt(MostVaried - 1);
         var varied = 0;
-        Lines = new Pourable[slots.Count][];
-        (adds, noticed, makers) = (new Totals[slots.Count][], new Vector256<double>[slots.Count][], new bool[slots.Count][]);
-        (bottles, marks) = (new int[slots.Count][], new double[slots.Count][]);
+        lines = new GridLine[slots.Count];
+        var bottles = new HashSet<string>();
+        var ofLine = new HashSet<string>();
         for (var i = 0; i < slots.Count; i++)
         {
             var slot = slots[i];
-            var line = Lines[i] = slot.AskedMl >= least && varied++ < MostVaried ? Line(slot, inGlass) : [Pourable.Of(slot, new Choice(slot.Options[0], slot.Options[0].Makers), inGlass)];
-            var n = line.Length;
-            (adds[i], noticed[i], makers[i], bottles[i], marks[i]) = (new Totals[n], new Vector256<double>[n], new bool[n], new int[n], new double[n]);
-            for (var c = 0; c < n; c++)
+            var varies = slot.AskedMl >= least && varied++ < MostVaried;
+            lines[i] = like is not null && ReferenceEquals(like.slots[i], slot) ? like.lines[i] : new GridLine(slot, inGlass, !varies);
+            MostBottles = Math.Max(MostBottles, lines[i].Bottles[^1] + 1);
+            // A bottle that several lines may take is only poured as long as there is some left.
+            ofLine.Clear();
+            foreach (var option in slot.Options)
             {
-                var mark = line[c].Choice.Mark;
-                (adds[i][c], noticed[i][c], makers[i][c], marks[i][c]) = (line[c].Totals, line[c].Noticed, mark.IsMakers, mark.Millilitres);
-                // The choices of a bottle stand side by side.
-                if (c > 0) bottles[i][c] = bottles[i][c - 1] + (ReferenceEquals(line[c].Choice.Option, line[c - 1].Choice.Option) ? 0 : 1);
+                foreach (var bottle in option.Bottles)
+                {
+                    if (ofLine.Add(bottle.Name) && !bottles.Add(bottle.Name)) shared.Add(bottle.Name);
+                }
             }
-
-            MostBottles = Math.Max(MostBottles, bottles[i][^1] + 1);
         }
-
-        // A bottle that several lines may take is only poured as long as there is some left.
-        shared = [.. slots.SelectMany(s => s.Options.SelectMany(o => o.Bottles).Select(b => b.Name).Distinct()).GroupBy(n => n).Where(g => g.Count() > 1).Select(g => g.Key)];
     }
 
-    /// <summary>Per line what may be poured: the maker's amount from the nearest bottle first, then in the order of the bottles.</summary>
-    public Pourable[][] Lines { get; }
+    /// <summary>How many lines there are.</summary>
+    public int Lines => lines.Length;
+
+    /// <summary>The choices of a line.</summary>
+    public Choice[] Choices(int line) => lines[line].Choices;
 
     /// <summary>What each choice of a line adds.</summary>
-    public Totals[] Adds(int line) => adds[line];
+    public Totals[] Adds(int line) => lines[line].Adds;
 
-    /// <summary>What is noticed of each choice of a line, see <see cref="Pourable.Noticed"/>.</summary>
-    public Vector256<double>[] Noticed(int line) => noticed[line];
+    /// <summary>What is noticed of each choice of a line, see <see cref="LineCost"/>.</summary>
+    public Vector256<double>[] Noticed(int line) => lines[line].Noticed;
 
     /// <summary>Whether each choice of a line is the maker's amount.</summary>
-    public bool[] IsMakers(int line) => makers[line];
+    public bool[] IsMakers(int line) => lines[line].IsMakers;
 
     /// <summary>The amount of each choice of a line, mL.</summary>
-    public double[] Marks(int line) => marks[line];
+    public double[] Marks(int line) => lines[line].Marks;
 
     /// <summary>Which of the line's bottles each choice pours, from 0.</summary>
-    public int[] Bottles(int line) => bottles[line];
+    public int[] Bottles(int line) => lines[line].Bottles;
 
     /// <summary>The most bottles that any line has to choose from.</summary>
     public int MostBottles { get; }
 
     /// <summary>How many candidates there are; a number so large that it cannot be counted is the largest there is.</summary>
-    public long Size => Lines.Aggregate(1L, (n, l) => n > long.MaxValue / l.Length ? long.MaxValue : n * l.Length);
+    public long Size => lines.Aggregate(1L, (n, l) => n > long.MaxValue / l.Choices.Length ? long.MaxValue : n * l.Choices.Length);
 
     /// <summary>Whether several lines want one bottle.</summary>
     public bool Shares => shared.Count > 0;
 
     /// <summary>The maker's amounts from the nearest bottles.</summary>
-    public int[] Makers() => [.. Lines.Select(l => Math.Max(0, Array.FindIndex(l, p => p.Choice.Mark.IsMakers)))];
+    public int[] Makers() => [.. lines.Select(l => Math.Max(0, Array.IndexOf(l.IsMakers, true)))];
 
     /// <summary>What is added up for those places in the lines.</summary>
     public Totals Sum(ReadOnlySpan<int> at)
     {
         var sum = default(Totals);
-        for (var i = 0; i < at.Length; i++) sum += adds[i][at[i]];
+        for (var i = 0; i < at.Length; i++) sum += lines[i].Adds[at[i]];
         return sum;
     }
 
     /// <summary>The choices at those places.</summary>
-    public Choice[] Choices(int[] at) => [.. at.Select((p, i) => Lines[i][p].Choice)];
+    public Choice[] Choices(int[] at)
+    {
+        var choices = new Choice[at.Length];
+        for (var i = 0; i < at.Length; i++) choices[i] = lines[i].Choices[at[i]];
+        return choices;
+    }
 
     /// <summary>The same drink in grams: what goes in first and what goes in last.</summary>
     public (Mixture First, Mixture Last) Mixtures(IReadOnlyList<Choice> choices)
@@ -135,16 +140,5 @@ internal sealed class Grid
         }
 
         return true;
-    }
-
-    private static Pourable[] Line(Slot slot, bool inGlass)
-    {
-        var (line, at) = (new Pourable[slot.Options.Sum(o => o.Marks.Count)], 0);
-        foreach (var option in slot.Options)
-        {
-            foreach (var mark in option.Marks) line[at++] = Pourable.Of(slot, new Choice(option, mark), inGlass);
-        }
-
-        return line;
     }
 }

@@ -33,10 +33,19 @@ internal sealed class Meant(Sip sip)
     /// <summary>How large a drink may be beside it, as a ratio, before its volume alone makes that D.</summary>
     public static double Reach(double d) => Jnd.VolumeRatio(d / Math.Sqrt(Moves.VolumeWeight));
 
-    /// <summary>What the volume of a drink between those volumes, mL, adds to D² at the least.</summary>
-    public double LeastOfVolume(double lowMl, double highMl)
+    /// <summary>What the volume of a drink between two volumes adds to D²: a line that lies below it, with its height at that volume, mL, and its slope by mL; it touches there, or at the nearer end. And how much it bends there.</summary>
+    public (double Height, double PerMl, double Bend) Volume(double ml, double lowMl, double highMl)
     {
-        var off = lowMl > Sip.VolumeMl ? Math.Log(lowMl / Sip.VolumeMl) : highMl < Sip.VolumeMl ? Math.Log(Sip.VolumeMl / highMl) : 0;
-        return OfVolume * off * off;
+        // It bends upwards up to e times the volume meant.
+        if (highMl < Math.E * Sip.VolumeMl)
+        {
+            var at = Math.Clamp(ml, lowMl, highMl);
+            var log = Math.Log(at / Sip.VolumeMl);
+            var perMl = 2 * OfVolume * log / at;
+            return (OfVolume * log * log + perMl * (ml - at), perMl, 2 * OfVolume * (1 - log) / (at * at));
+        }
+
+        var off = Math.Max(0, Math.Log(lowMl / Sip.VolumeMl));
+        return (OfVolume * off * off, 0, 0);
     }
 }

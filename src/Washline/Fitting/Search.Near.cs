@@ -93,13 +93,13 @@ internal sealed partial class Search
         Meet(exactStart - Math.Sqrt(square));
         for (var i = 0; i < at.Length; i++)
         {
-            var line = Grid.Lines[i];
+            var (line, bottles) = (Grid.Marks(i), Grid.Bottles(i));
             var rest = Grid.Sum(at) - Grid.Adds(i)[at[i]];
             for (var c = 0; c < line.Length;)
             {
-                var (bottle, best, least) = (line[c].Choice.Option, -1, double.PositiveInfinity);
+                var (bottle, best, least) = (bottles[c], -1, double.PositiveInfinity);
                 var end = c;
-                while (end + 1 < line.Length && ReferenceEquals(line[end + 1].Choice.Option, bottle)) end++;
+                while (end + 1 < line.Length && bottles[end + 1] == bottle) end++;
                 for (; c <= end; c += 4)
                 {
                     var squares = estimate.Squares(rest, at, i, c, end, least);
@@ -111,7 +111,7 @@ internal sealed partial class Search
 
                 c = end + 1;
 
-                if (best < 0 || (least > most * most && !ReferenceEquals(bottle, line[from[i]].Choice.Option))) continue;
+                if (best < 0 || (least > most * most && bottle != bottles[from[i]])) continue;
                 at[i] = best;
                 candidates.Add(([.. at], least));
             }

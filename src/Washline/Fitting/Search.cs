@@ -41,11 +41,17 @@ internal sealed partial class Search
     private readonly double exactStart;
     private (double Low, double High)? met;
 
-    public Search(IReadOnlyList<Slot> slots, Service service, Sip target, Allowed? allowed = null)
+    /// <summary>A search.</summary>
+    /// <param name="slots">The lines.</param>
+    /// <param name="service">How the drink is made.</param>
+    /// <param name="target">The drink that is aimed at.</param>
+    /// <param name="allowed">The limits that it has to keep.</param>
+    /// <param name="like">Another search for a drink made the same way: what may be poured for lines that it has too need not be worked out again.</param>
+    public Search(IReadOnlyList<Slot> slots, Service service, Sip target, Allowed? allowed = null, Search? like = null)
     {
         (this.service, this.target, meant, Slots, this.allowed) = (service, target, new Meant(target), slots, allowed ?? Allowed.Everything);
         (free, within) = (this.allowed == Allowed.Everything, this.allowed.Within(Leeway));
-        Grid = new Grid(slots, service.InGlass);
+        Grid = new Grid(slots, service.InGlass, like?.Grid);
         makers = Grid.Makers();
         estimate = About(makers);
         if (Near(makers, int.MaxValue) is not { } near) return;
@@ -145,7 +151,12 @@ internal sealed partial class Search
     public IEnumerable<Choice[]> All()
     {
         IEnumerable<Choice[]> found = [[]];
-        foreach (var line in Grid.Lines) found = found.SelectMany(f => line.Select(p => (Choice[])[.. f, p.Choice]));
+        for (var i = 0; i < Grid.Lines; i++)
+        {
+            var line = Grid.Choices(i);
+            found = found.SelectMany(f => line.Select(c => (Choice[])[.. f, c]));
+        }
+
         return found.Where(Grid.AllFit);
     }
 

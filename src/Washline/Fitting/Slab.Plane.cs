@@ -17,6 +17,7 @@ internal sealed partial class Slab
     private Vector256<double> slope; // counts by level
     private Vector256<double> off; // counts from what was meant
     private double warm; // °C, likewise
+    private (double Height, double PerMl, double Bend) size; // what the volume of the mean drink adds
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static Vector256<double> Tastes(in Sums sums) => Vector256.Create(sums.Sweet, sums.Acid, sums.Ethanol, 0);
@@ -30,16 +31,18 @@ internal sealed partial class Slab
         slope = PerFloor / root;
         off = Vector256.Log(z + root) * PerK - counted;
         warm = celsiusFrom + mean.Celsius - meant.Sip.TemperatureC;
+        size = meant.Volume(volumeFrom + mean.Volume, stretch.LowMl, stretch.HighMl);
         var push = off * slope * (2 / middleMl);
         var pull = push * PerGram;
-        return new Sums(pull[0], pull[1], pull[2], hold - Vector256.Sum(push * level), 2 * Meant.OfCelsius * warm);
+        return new Sums(pull[0], pull[1], pull[2], hold + size.PerMl - Vector256.Sum(push * level), 2 * Meant.OfCelsius * warm);
     }
 
-    // The plane's height at the mean drink, less what is not certain: a level is a ratio to the middle volume only within the half width of the stretch, and the volume is a sum only nearly.
+    // The plane's height at the mean drink, less what is not certain: a level is a ratio to the middle volume only within the half width of the stretch, and volume and temperature are sums only nearly.
     private double Height()
     {
-        slack = Math.Abs(2 * Meant.OfCelsius * warm) * offC + Slack(Jnd.Sugar, 0) + Slack(Jnd.Acid, 1) + Slack(Jnd.Strength, 2);
-        return Vector256.Sum(off * off) + Meant.OfCelsius * warm * warm - slack;
+        var perMl = size.PerMl - 2 * Vector256.Sum(off * slope * level) / middleMl;
+        slack = Math.Abs(2 * Meant.OfCelsius * warm) * offC + Math.Abs(perMl) * OffMl + Slack(Jnd.Sugar, 0) + Slack(Jnd.Acid, 1) + Slack(Jnd.Strength, 2);
+        return Vector256.Sum(off * off) + Meant.OfCelsius * warm * warm + size.Height - slack;
     }
 
     // What the width of the stretch makes of a level's move from the mean drink's grows with the move, and the bend of the square, κ at the least up to the farthest level that matters (where
@@ -50,7 +53,7 @@ internal sealed partial class Slab
         var far = Math.Max(most, Math.Abs(off[taste]));
         var least = scale.SlopeAt(counted[taste] + far);
         var bend = least * least * Math.Max(0.05, 1 - scale.K * far);
-        return push * half * (push * half) / (4 * bend) + Math.Abs(push) * level[taste] * OffMl / middleMl;
+        return push * half * (push * half) / (4 * bend);
     }
 
     // How much D² bends along a way, at the mean drink of the last pull.
@@ -58,7 +61,7 @@ internal sealed partial class Slab
     private double Curve(in Sums way)
     {
         var moves = slope * (Tastes(way) * PerGram - level * way.Volume) * (1 / middleMl);
-        return 2 * (Vector256.Sum(moves * moves) + Meant.OfCelsius * way.Celsius * way.Celsius);
+        return 2 * (Vector256.Sum(moves * moves) + Meant.OfCelsius * way.Celsius * way.Celsius) + size.Bend * way.Volume * way.Volume;
     }
 
     // Volume and temperature as sums over the lines, near the mean drink.
@@ -94,14 +97,14 @@ internal sealed partial class Slab
         celsiusFrom = degrees - mean.Celsius;
     }
 
-    // How far volume and temperature of candidates are from their sums: tried on some, always the same, among the choices that matter.
+    // How far volume and temperature of candidates are from their sums: tried on some, always the same, among the choices that matter. The sums are put in the middle of what was met.
     [SkipLocalsInit]
     private void Measure()
     {
         const int tried = 12;
-        const double caution = 1.5, leastOff = 1e-4, leastOffC = 0.01;
+        const double caution = 2, leastOff = 1e-4, leastOffC = 0.01;
         var lot = 12345u;
-        var (ml, degrees) = (0.0, 0.0);
+        var (lowMl, highMl, lowC, highC) = (double.MaxValue, double.MinValue, double.MaxValue, double.MinValue);
         Span<Totals> totals = stackalloc Totals[4];
         Span<double> volumes = stackalloc double[4];
         Span<double> temperatures = stackalloc double[4];
@@ -134,12 +137,15 @@ internal sealed partial class Slab
             for (var k = 0; k < 4; k++)
             {
                 if (volumes[k] < stretch.LowMl * (1 - 2 * half) || volumes[k] > stretch.HighMl * (1 + 2 * half)) continue;
-                ml = Math.Max(ml, Math.Abs(poured[k] - volumes[k]));
-                degrees = Math.Max(degrees, Math.Abs(celsius[k] - temperatures[k]));
+                var (ml, degrees) = (poured[k] - volumes[k], celsius[k] - temperatures[k]);
+                (lowMl, highMl, lowC, highC) = (Math.Min(lowMl, ml), Math.Max(highMl, ml), Math.Min(lowC, degrees), Math.Max(highC, degrees));
             }
         }
 
-        OffMl = caution * ml + leastOff * middleMl;
-        offC = caution * degrees + leastOffC;
+        if (lowMl > highMl) (lowMl, highMl, lowC, highC) = (0, 0, 0, 0);
+        volumeFrom += (lowMl + highMl) / 2;
+        celsiusFrom += (lowC + highC) / 2;
+        OffMl = caution * (highMl - lowMl) / 2 + leastOff * middleMl;
+        offC = caution * (highC - lowC) / 2 + leastOffC;
     }
 }

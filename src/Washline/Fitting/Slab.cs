@@ -134,7 +134,7 @@ internal sealed partial class Slab
     private void Cost(int[] kept, Vector256<double>[] noticed, int c, int at)
     {
         Vector256<double> Of(int k) => noticed[kept[Math.Min(k, kept.Length - 1)]];
-        var costs = Pourable.Leasts(Four.Turned(Of(c), Of(c + 1), Of(c + 2), Of(c + 3)), stretch.LowMl, stretch.HighMl);
+        var costs = LineCost.Leasts(Four.Turned(Of(c), Of(c + 1), Of(c + 2), Of(c + 3)), stretch.LowMl, stretch.HighMl);
         costs.StoreUnsafe(ref cost[at]);
     }
 
@@ -208,10 +208,21 @@ internal sealed partial class Slab
     // The bound under the plane at the mean drink, with the pull on the volume that makes it highest.
     private void Plane(bool measure)
     {
-        var pull = Pull();
+        Values(out var pull);
+        if (measure)
+        {
+            Measure();
+            Values(out pull);
+        }
+
+        Hold(Height() - pull.Dot(mean));
+    }
+
+    // What every choice costs under the plane, without a pull that keeps the volume in its stretch.
+    private void Values(out Sums pull)
+    {
+        pull = Pull();
         pull = pull with { Volume = pull.Volume - hold };
         for (var i = 0; i < best.Length; i++) best[i] = Values(i, pull);
-        if (measure) Measure();
-        Hold(Height() + meant.LeastOfVolume(stretch.LowMl, stretch.HighMl) - pull.Dot(mean));
     }
 }

@@ -14,7 +14,8 @@ internal sealed record Stretch(double LowMl, double HighMl, int[][] Kept, double
         var shares = new double[from.Length][];
         for (var i = 0; i < from.Length; i++)
         {
-            kept[i] = [.. Enumerable.Range(0, grid.Lines[i].Length).Where(c => !unchanged || grid.Lines[i][c].Choice.Mark.IsMakers)];
+            var makers = grid.IsMakers(i);
+            kept[i] = [.. Enumerable.Range(0, makers.Length).Where(c => !unchanged || makers[c])];
             shares[i] = [.. kept[i].Select(c => c == from[i] ? 1.0 : 0)];
         }
 

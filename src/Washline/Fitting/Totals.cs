@@ -51,7 +51,7 @@ internal readonly record struct Totals(Vector256<double> Poured, Vector256<doubl
     public double Price => Last[1];
 
     /// <summary>The same at that price.</summary>
-    public Totals At(decimal? price) => this with { Last = Last.WithElement(1, (double)(price ?? 0)) };
+    public Totals At(double price) => this with { Last = Last.WithElement(1, price) };
 
     /// <summary>Those numbers, in order.</summary>
     public static Totals Of(ReadOnlySpan<double> lanes) =>

@@ -23,7 +23,7 @@ internal sealed class Walk
     {
         (this.grid, this.slab, this.see) = (grid, slab, see);
         gap = mostSquare - slab.Bound;
-        var lines = grid.Lines.Length;
+        var lines = grid.Lines;
         (at, order, steps) = (new int[lines], new int[lines], new Step[lines][]);
         for (var i = 0; i < lines; i++)
         {
@@ -34,7 +34,7 @@ internal sealed class Walk
             var found = new List<Step>(kept.Length);
             for (var c = 0; c < kept.Length; c++)
             {
-                if (reduced[c] <= gap) found.Add(new Step(kept[c], reduced[c], volumes[c], grid.Lines[i][kept[c]].Choice.Mark.IsMakers));
+                if (reduced[c] <= gap) found.Add(new Step(kept[c], reduced[c], volumes[c], grid.IsMakers(i)[kept[c]]));
             }
 
             found.Sort((a, b) => a.Cost.CompareTo(b.Cost));

@@ -24,7 +24,7 @@ public class LargeFits
             var lot = new Random(compared);
             for (var start = 0; start < 6; start++)
             {
-                Choice[] at = [.. search.Grid.Lines.Select(l => l[lot.Next(l.Length)].Choice)];
+                Choice[] at = [.. Enumerable.Range(0, search.Grid.Lines).Select(i => search.Grid.Choices(i)).Select(l => l[lot.Next(l.Length)])];
                 if (!search.Grid.AllFit(at)) continue;
                 var d = search.Distance(at);
                 for (var better = true; better;)
@@ -32,10 +32,10 @@ public class LargeFits
                     better = false;
                     for (var i = 0; i < at.Length; i++)
                     {
-                        foreach (var other in search.Grid.Lines[i])
+                        foreach (var other in search.Grid.Choices(i))
                         {
                             Choice[] changed = [.. at];
-                            changed[i] = other.Choice;
+                            changed[i] = other;
                             if (!search.Grid.AllFit(changed) || search.Distance(changed) is var now && now >= d - 1e-9) continue;
                             (at, d, better) = (changed, now, true);
                         }

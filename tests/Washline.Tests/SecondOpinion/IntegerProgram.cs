@@ -31,12 +31,13 @@ internal sealed class IntegerProgram
 
     private readonly Search search;
     private readonly Meant meant;
-    private readonly Pourable[][] lines;
+    private readonly (Choice Choice, Totals Totals)[][] lines;
     private Sip centre;
     private (double Ml, double Celsius)[][] moved = [];
     private (int[] At, double Square)? best;
 
-    private IntegerProgram(Search search, Sip meant) => (this.search, this.meant, lines) = (search, new Meant(meant), search.Grid.Lines);
+    private IntegerProgram(Search search, Sip meant) => (this.search, this.meant, lines) =
+        (search, new Meant(meant), [.. Enumerable.Range(0, search.Grid.Lines).Select(i => search.Grid.Choices(i).Zip(search.Grid.Adds(i)).ToArray())]);
 
     /// <summary>The choices the solver finds, their D by the full model, and whether it has proven for every stretch that its program has no better ones.</summary>
     /// <param name="search">The problem; nothing is asked of it but its grid, and the drink of given choices by the full model.</param>
@@ -82,13 +83,19 @@ internal sealed class IntegerProgram
             {
                 var middle = fromMl * Math.Pow(wide, side * n);
                 var (low, high, most) = (middle / Math.Sqrt(wide), middle * Math.Sqrt(wide), best?.Square ?? limit);
-                if (n * Math.Log(wide) > around || meant.LeastOfVolume(low, high) >= most) continue;
+                if (n * Math.Log(wide) > around || LeastOfVolume(low, high) >= most) continue;
                 any = true;
                 proven &= Between(low, high, most);
             }
         }
 
         return proven;
+    }
+
+    private double LeastOfVolume(double lowMl, double highMl)
+    {
+        var off = Math.Max(0, Math.Max(Math.Log(lowMl / meant.Sip.VolumeMl), Math.Log(meant.Sip.VolumeMl / highMl))) / Jnd.VolumeShare;
+        return Moves.VolumeWeight * off * off;
     }
 
     private bool Between(double lowMl, double highMl, double most)
@@ -134,7 +141,7 @@ internal sealed class IntegerProgram
         Taste(t => t.Sweet, Jnd.Sugar, sip.SweetnessGPerL, Meant.PerGram);
         Taste(t => t.Acid, Jnd.Acid, sip.AcidGPerL, Meant.PerGram);
         Taste(t => t.Ethanol, Jnd.Strength, sip.StrengthPercent, Meant.PercentPerGram);
-        costs.Add(Sum(takes, (i, c) => lines[i][c].Cost(middle), PerSquare, 0));
+        costs.Add(Sum(takes, (i, c) => search.Slots[i].Cost(lines[i][c].Choice.Option, lines[i][c].Choice.Mark.Millilitres, middle).Square, PerSquare, 0));
         model.Add(costs <= (long)(most * PerSquare));
         model.Minimize(costs);
 
