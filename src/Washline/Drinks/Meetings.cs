@@ -14,7 +14,7 @@ internal static class Meetings
     /// <param name="chilled">Room for as many.</param>
     public static void After(ReadOnlySpan<(Mixture First, Mixture Last)> drinks, Service service, Span<Chilled> chilled)
     {
-        Span<Meeting> meetings = new Meeting[Most];
+        Span<Meeting> meetings = stackalloc Meeting[Most];
         var happens = service.Technique != Technique.Blend && drinks.Length > 1;
         for (var k = 0; k < Most; k++)
         {

@@ -15,6 +15,9 @@ internal sealed class Estimate(Grid grid, MeltGuess guess, Meant meant)
 
     private readonly double logMeant = Math.Log(meant.Sip.VolumeMl);
 
+    /// <summary>The same guess for what may be poured elsewhere.</summary>
+    public Estimate Of(Grid others) => new(others, guess, meant);
+
     /// <summary>The drink at the first sip.</summary>
     public Sip Sip(in Totals totals)
     {
@@ -42,9 +45,9 @@ internal sealed class Estimate(Grid grid, MeltGuess guess, Meant meant)
     /// <param name="most">D² from which on a candidate does not matter.</param>
     public Vector256<double> Squares(in Totals rest, ReadOnlySpan<int> at, int line, ReadOnlySpan<int> places, double most)
     {
-        var (adds, end) = (grid.Adds(line), places.Length - 1);
+        var (of, end) = (grid.Line(line), places.Length - 1);
         var (a, b, c, d) = (places[0], places[Math.Min(1, end)], places[Math.Min(2, end)], places[Math.Min(3, end)]);
-        return Squares(rest + adds[a], rest + adds[b], rest + adds[c], rest + adds[d], at, line, a, b, c, d, most);
+        return Squares(rest + of.Adds(a), rest + of.Adds(b), rest + of.Adds(c), rest + of.Adds(d), at, line, a, b, c, d, most);
     }
 
     /// <summary>The same of a place in the line and the three behind it; behind the last the last again.</summary>
@@ -87,12 +90,12 @@ internal sealed class Estimate(Grid grid, MeltGuess guess, Meant meant)
         var warm = celsius - Vector256.Create(meant.Sip.TemperatureC);
         var square = sugar * sugar + acid * acid + strength * strength + volume * volume * Moves.VolumeWeight + warm * warm * Meant.OfCelsius;
         if (Vector256.GreaterThanAll(square, Vector256.Create(most))) return square;
-        var of = grid.Noticed(line);
-        square += LineCost.Costs(Four.Turned(of[a], of[b], of[c], of[d]), perMl);
+        var of = grid.Line(line);
+        square += LineCost.Costs(Four.Turned(of.Noticed(a), of.Noticed(b), of.Noticed(c), of.Noticed(d)), perMl);
         for (var i = 0; i < at.Length; i++)
         {
             if (i == line) continue;
-            var noticed = grid.Noticed(i)[at[i]];
+            var noticed = grid.Line(i).Noticed(at[i]);
             square += LineCost.Costs((Vector256.Create(noticed[0]), Vector256.Create(noticed[1]), Vector256.Create(noticed[2]), Vector256.Create(noticed[3])), perMl);
         }
 

@@ -53,9 +53,9 @@ public sealed partial record Fit
     {
         private readonly Fit fit;
         private readonly Search search;
-        private readonly List<(Search Search, int Line)> splitting;
+        private readonly List<Splitting> splitting;
 
-        private Searches(Fit fit, Search search, List<(Search Search, int Line)> splitting, Choice[] closest, double least, int? line) =>
+        private Searches(Fit fit, Search search, List<Splitting> splitting, Choice[] closest, double least, int? line) =>
             (this.fit, this.search, this.splitting, Closest, Least, Line) = (fit, search, splitting, closest, least, line);
 
         /// <summary>The choices that come nearest.</summary>
@@ -71,9 +71,9 @@ public sealed partial record Fit
         public Choice[] Straight => search.Straight(out _) ?? Closest;
 
         /// <summary>On all the grids together.</summary>
-        public long Candidates => splitting.Aggregate(search.Grid.Size, (n, s) => n + Math.Min(s.Search.Grid.Size, long.MaxValue - n));
+        public long Candidates => splitting.Aggregate(search.Grid.Size, (n, s) => n + Math.Min(s.Candidates, long.MaxValue - n));
 
-        public bool IsProven => search.IsProven && splitting.All(s => s.Search.IsProven);
+        public bool IsProven => search.IsProven && splitting.TrueForAll(s => s.IsProven);
 
         /// <summary>Searches for a fit; nothing where there is no answer, and what is missing then.</summary>
         public static (Searches? Found, OutOfReach? Missing) For(Fit fit)
@@ -82,7 +82,7 @@ public sealed partial record Fit
             var most = fit.Wishes.MostChanges ?? int.MaxValue;
             var (closest, least) = search.Best(most);
             if (closest is null && fit.Wishes.IsNone && search.Straight(out var shortOf) is null) return (null, Slots.NotEnough(fit.slots[shortOf]));
-            var splitting = fit.Splitting(least, search);
+            var splitting = fit.SplitsOf(search, least);
             if (Fit.Nearest(splitting, most, least - QuarterJnd) is var (choices, distance, line)) return (new Searches(fit, search, splitting, choices, distance, line), null);
             return (closest is null ? null : new Searches(fit, search, splitting, closest, least, null), null);
         }

@@ -5,7 +5,7 @@ public sealed partial record Fit
 {
     internal Search PouredForTests() => Search(poured);
 
-    internal IReadOnlyList<Search> SplittingForTests() => [.. Splitting(double.PositiveInfinity, null).Select(s => s.Search)];
+    internal IReadOnlyList<Search> SplittingForTests() => [.. SplitsOf(Search(), double.PositiveInfinity).Select(s => s.Search)];
 
     /// <summary>Every single bottle that may be poured for a line of the search, alone or in a split.</summary>
     public IReadOnlyList<string> SingleBottles(int line) => [.. All(line).SelectMany(o => o.Bottles).Select(b => b.Name).Distinct()];
@@ -13,19 +13,54 @@ public sealed partial record Fit
     private IEnumerable<Slot.Option> All(int line) => slots[line].Options.Concat(slots[line].Splits.Value);
 
     // One search for each line that may be split, in which it is. Nothing that is not a quarter of a JND off can be brought nearer by as much.
-    private List<(Search Search, int Line)> Splitting(double least, Search? whole) => least < QuarterJnd ? []
-        : [.. slots.Index().Where(s => s.Item.Splits.Value.Count > 0).Select(s => (Search(With(slots, s.Index, s.Item.With(s.Item.Splits.Value)), whole), s.Index))];
+    private List<Splitting> SplitsOf(Search whole, double least)
+    {
+        var found = new List<Splitting>();
+        for (var i = 0; least >= QuarterJnd && i < slots.Count; i++)
+        {
+            if (slots[i].Splits.Value.Count > 0) found.Add(new Splitting(this, whole, i));
+        }
 
-    private static (Choice[] Choices, double Distance, int Line)? Nearest(List<(Search Search, int Line)> splitting, int mostChanges, double nearer)
+        return found;
+    }
+
+    private static (Choice[] Choices, double Distance, int Line)? Nearest(List<Splitting> splitting, int mostChanges, double nearer)
     {
         const double tie = 1e-9;
         var best = ((Choice[], double, int)?)null;
-        foreach (var (search, line) in splitting)
+        foreach (var split in splitting)
         {
-            if (search.Best(mostChanges, nearer) is not ({ } choices, var d)) continue;
-            (best, nearer) = ((choices, d, line), d - tie);
+            if (split.Best(mostChanges, nearer) is not ({ } choices, var d)) continue;
+            (best, nearer) = ((choices, d, split.Line), d - tie);
         }
 
         return best;
+    }
+
+    // The search in which one line is split; begun only where a look at its bound leaves hope.
+    private sealed class Splitting
+    {
+        private readonly Search whole;
+        private readonly Grid grid;
+        private readonly Lazy<Search> search;
+
+        public Splitting(Fit fit, Search whole, int line)
+        {
+            (this.whole, Line) = (whole, line);
+            var split = With(fit.slots, line, fit.slots[line].With(fit.slots[line].Splits.Value));
+            grid = new Grid(split, fit.Home.Service.InGlass, whole.Grid);
+            search = new(() => fit.Search(split, grid));
+        }
+
+        public int Line { get; }
+
+        public Search Search => search.Value;
+
+        public long Candidates => grid.Size;
+
+        public bool IsProven => !search.IsValueCreated || search.Value.IsProven;
+
+        public (Choice[]? Choices, double Distance) Best(int mostChanges, double nearer) =>
+            !search.IsValueCreated && whole.RulesOut(grid, nearer) ? (null, double.MaxValue) : search.Value.Best(mostChanges, nearer);
     }
 }

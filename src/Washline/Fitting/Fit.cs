@@ -131,7 +131,7 @@ public sealed partial record Fit
 
     internal Search SearchForTests() => Search();
 
-    private Search Search(IReadOnlyList<Slot>? others = null, Search? like = null) => new(others ?? slots, Home.Service, aim.Sip, aim.Allowed, like);
+    private Search Search(IReadOnlyList<Slot>? others = null, Grid? grid = null) => new(others ?? slots, Home.Service, aim.Sip, aim.Allowed, grid);
 
     private Choice[] Choices(IReadOnlyList<(string Bottle, double Millilitres)> pours) =>
     [

@@ -1,4 +1,3 @@
-using System.Runtime.Intrinsics;
 using Washline.Mixtures;
 
 namespace Washline.Fitting;
@@ -52,11 +51,8 @@ internal sealed class Grid
     /// <summary>The choices of a line.</summary>
     public Choice[] Choices(int line) => lines[line].Choices;
 
-    /// <summary>What each choice of a line adds.</summary>
-    public Totals[] Adds(int line) => lines[line].Adds;
-
-    /// <summary>What is noticed of each choice of a line, see <see cref="LineCost"/>.</summary>
-    public Vector256<double>[] Noticed(int line) => lines[line].Noticed;
+    /// <summary>A line.</summary>
+    public GridLine Line(int line) => lines[line];
 
     /// <summary>Whether each choice of a line is the maker's amount.</summary>
     public bool[] IsMakers(int line) => lines[line].IsMakers;
@@ -83,7 +79,7 @@ internal sealed class Grid
     public Totals Sum(ReadOnlySpan<int> at)
     {
         var sum = default(Totals);
-        for (var i = 0; i < at.Length; i++) sum += lines[i].Adds[at[i]];
+        for (var i = 0; i < at.Length; i++) sum += lines[i].Adds(at[i]);
         return sum;
     }
 

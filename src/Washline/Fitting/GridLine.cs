@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 
 namespace Washline.Fitting;
@@ -5,6 +6,9 @@ namespace Washline.Fitting;
 /// <summary>What may be poured for one line, choice by choice: the choices of a bottle stand side by side, in the order of the bottles.</summary>
 internal sealed class GridLine
 {
+    private readonly Totals[] perMl; // of each bottle
+    private readonly LineCost[] costs;
+
     /// <summary>Those choices.</summary>
     /// <param name="slot">The line.</param>
     /// <param name="inGlass">Whether what goes in last meets the ice too.</param>
@@ -14,17 +18,18 @@ internal sealed class GridLine
         Slot = slot;
         var n = makersOnly ? 1 : 0;
         for (var o = 0; !makersOnly && o < slot.Options.Count; o++) n += slot.Options[o].Marks.Count;
-        (Choices, Adds, Noticed, IsMakers, Bottles, Marks) = (new Choice[n], new Totals[n], new Vector256<double>[n], new bool[n], new int[n], new double[n]);
+        (Choices, IsMakers, Bottles, Marks) = (new Choice[n], new bool[n], new int[n], new double[n]);
+        (perMl, costs) = (new Totals[makersOnly ? 1 : slot.Options.Count], new LineCost[makersOnly ? 1 : slot.Options.Count]);
         for (var (o, at) = (0, 0); at < n; o++)
         {
             var option = slot.Options[o];
-            var (perMl, price, cost) = (Totals.Of(option.Item.Pour.Composition.Litre * 0.001, slot.IsLast(option), inGlass), (double)(option.Item.PricePerMl ?? 0), new LineCost(slot, option));
+            perMl[o] = Totals.Of(option.Item.Pour.Composition.Litre * 0.001, slot.IsLast(option), inGlass).At((double)(option.Item.PricePerMl ?? 0));
+            costs[o] = new LineCost(slot, option);
             var marks = option.Marks;
             for (var m = 0; m < (makersOnly ? 1 : marks.Count); m++, at++)
             {
                 var mark = makersOnly ? option.Makers : marks[m];
                 Choices[at] = new Choice(option, mark);
-                (Adds[at], Noticed[at]) = ((perMl * mark.Millilitres).At(price * mark.Millilitres), cost.Noticed(mark.Millilitres));
                 (IsMakers[at], Bottles[at], Marks[at]) = (mark.IsMakers, o, mark.Millilitres);
             }
         }
@@ -36,12 +41,6 @@ internal sealed class GridLine
     /// <summary>The bottles and amounts.</summary>
     public Choice[] Choices { get; }
 
-    /// <summary>What each adds.</summary>
-    public Totals[] Adds { get; }
-
-    /// <summary>What is noticed of each, see <see cref="LineCost"/>.</summary>
-    public Vector256<double>[] Noticed { get; }
-
     /// <summary>Whether each is the maker's amount.</summary>
     public bool[] IsMakers { get; }
 
@@ -50,4 +49,15 @@ internal sealed class GridLine
 
     /// <summary>How much, mL.</summary>
     public double[] Marks { get; }
+
+    /// <summary>What a millilitre of each bottle adds.</summary>
+    public ReadOnlySpan<Totals> PerMl => perMl;
+
+    /// <summary>What one of them adds.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public Totals Adds(int choice) => perMl[Bottles[choice]] * Marks[choice];
+
+    /// <summary>What is noticed of one of them, see <see cref="LineCost"/>.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public Vector256<double> Noticed(int choice) => costs[Bottles[choice]].Noticed(Marks[choice]);
 }

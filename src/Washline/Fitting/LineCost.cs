@@ -12,23 +12,21 @@ namespace Washline.Fitting;
 /// </remarks>
 internal readonly struct LineCost
 {
-    private readonly double level;
-    private readonly double meant;
-    private readonly double standIn;
-    private readonly double full;
+    private readonly Vector256<double> atNought;
+    private readonly Vector256<double> perMl;
 
     /// <summary>That bottle for that line.</summary>
     public LineCost(Slot slot, Slot.Option option)
     {
         var potency = slot.Asked.Kind.Potency;
-        level = potency <= 0 ? 0 : Noticing.Level(potency, 1, option.Carry, 1) * Jnd.Flavour.K / Jnd.Flavour.Floor;
-        meant = potency <= 0 ? 0 : Jnd.OfFlavour(slot.MeantLevel);
-        standIn = option.StandInJnd;
-        full = Noticing.Level(Math.Max(potency, option.Potency), 1, 1, 1) / Noticing.FullLevel;
+        var full = Noticing.Level(Math.Max(potency, option.Potency), 1, 1, 1) / Noticing.FullLevel;
+        perMl = Vector256.Create(potency <= 0 ? 0 : Noticing.Level(potency, 1, option.Carry, 1) * Jnd.Flavour.K / Jnd.Flavour.Floor, 0, 0, full);
+        atNought = Vector256.Create(0, potency <= 0 ? 0 : Jnd.OfFlavour(slot.MeantLevel), option.StandInJnd, 0);
     }
 
     /// <summary>The four numbers of so many mL of it.</summary>
-    public Vector256<double> Noticed(double ml) => Vector256.Create(level * ml, meant, standIn, full * ml);
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public Vector256<double> Noticed(double ml) => atNought + perMl * ml;
 
     /// <summary>What one adds to D² in a drink of that volume, mL.</summary>
     public static double Cost(Vector256<double> noticed, double drinkMl)

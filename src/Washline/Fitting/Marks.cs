@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using System.Globalization;
 using Washline.Drinks;
 
@@ -11,9 +10,6 @@ public static class Marks
     public const double Near = 0.02;
 
     private const string Rest = "what is left";
-
-    // Of the marks of measures, which come again and again.
-    private static readonly ConcurrentDictionary<(double Value, string Unit), string> Texts = [];
 
     private static readonly Measure ByEye = new("by eye", "ml", 5, 5, 60);
 
@@ -28,15 +24,16 @@ public static class Marks
 
     internal static IReadOnlyList<Mark> For(Amount amount, double askedMl, IReadOnlyList<Measure> measures, double leftMl, Reach reach, double ratio)
     {
-        var marks = amount.Unit.Kind switch
+        List<Mark> marks = amount.Unit.Kind switch
         {
             UnitKind.Poured or UnitKind.Part => Poured(amount, askedMl, measures, reach.Least * Math.Min(1, ratio), reach.Most * Math.Max(1, ratio)),
             UnitKind.Dashed when amount.Unit.Name is "dash" or "drop" => Counted(amount, askedMl, 1, 3),
             UnitKind.Spooned => Counted(amount, askedMl, 1, 2),
             _ => [Makers(amount, askedMl)],
         };
-        var within = marks.Where(m => m.Millilitres <= leftMl + 1e-9).OrderBy(m => m.Millilitres).ToList();
-        return within.Count > 0 ? within : [WhatIsLeft(leftMl)];
+        if (marks.TrueForAll(m => m.Millilitres <= leftMl + 1e-9)) return marks;
+        marks.RemoveAll(m => m.Millilitres > leftMl + 1e-9);
+        return marks.Count > 0 ? marks : [WhatIsLeft(leftMl)];
     }
 
     /// <summary>The measure that a line would be poured with: one in the unit it is written in, if there is one.</summary>
@@ -68,24 +65,26 @@ public static class Marks
 
     private static List<Mark> Poured(Amount amount, double askedMl, IReadOnlyList<Measure> measures, double least, double most)
     {
-        var measure = Of(amount, measures);
-        var marks = new List<Mark>();
-        var step = measure.EyeStep > 0 ? measure.EyeStep : measure.Step;
+        var ladder = Ladder.Of(Of(amount, measures)).Between(askedMl * least, askedMl * most);
+        var marks = new List<Mark>(ladder.Length + 1);
         var makers = false;
-        for (var n = 1; n * step * measure.UnitMl <= askedMl * most + 1e-9 && n <= 4000; n++)
+        foreach (var mark in ladder)
         {
-            var value = n * step;
-            var ml = value * measure.UnitMl;
-            if (ml < askedMl * least - 1e-9) continue;
-            var isMakers = Math.Abs(ml - askedMl) <= askedMl * Near;
+            var isMakers = Math.Abs(mark.Millilitres - askedMl) <= askedMl * Near;
             if (isMakers && makers) continue;
             makers |= isMakers;
-            var between = Math.Abs(value / measure.Step - Math.Round(value / measure.Step)) > 1e-6;
-            marks.Add(new Mark(isMakers ? askedMl : ml, Texts.GetOrAdd((value, measure.Unit), of => Text(of.Value, of.Unit)), between, isMakers));
+            marks.Add(isMakers ? mark with { Millilitres = askedMl, IsMakers = true } : mark);
         }
 
-        if (!makers) marks.Add(Makers(amount, askedMl));
+        if (!makers) Insert(marks, Makers(amount, askedMl));
         return marks;
+    }
+
+    // The least first.
+    private static void Insert(List<Mark> marks, Mark mark)
+    {
+        var at = marks.FindIndex(m => m.Millilitres > mark.Millilitres);
+        marks.Insert(at < 0 ? marks.Count : at, mark);
     }
 
     private static List<Mark> Counted(Amount amount, double askedMl, int down, int up)
@@ -96,7 +95,7 @@ public static class Marks
         for (var n = from; n <= Math.Floor(amount.Middle) + up; n++)
         {
             if (Math.Abs(n - amount.Middle) < 1e-9) continue;
-            marks.Add(new Mark(n * one, $"{n} {(n == 1 ? amount.Unit.Name : amount.Unit.Plural)}", false, false));
+            Insert(marks, new Mark(n * one, $"{n} {(n == 1 ? amount.Unit.Name : amount.Unit.Plural)}", false, false));
         }
 
         return marks;

@@ -9,7 +9,7 @@ internal sealed partial class MeltGuess
     // The drink itself, a step up and down each way, two ways at once, and more where there is a bend in the mass (so far from here, nought for none) or in the strength (so much here).
     private List<(Mixture First, Mixture Last)> Samples(Mixture first, Mixture last, double[] reach, double turn, double strength)
     {
-        var samples = new List<(Mixture, Mixture)> { (first, last) };
+        var samples = new List<(Mixture, Mixture)>(32) { (first, last) };
         foreach (var k in moved)
         {
             samples.Add(Moved(first, last, k, reach[k]));

@@ -16,16 +16,17 @@ internal sealed partial class Search
         for (var (i, still) = (0, 0); still < at.Length; i = (i + 1) % at.Length)
         {
             still++;
-            var (was, best, end) = (at[i], at[i], Grid.Adds(i).Length - 1);
+            var line = Grid.Line(i);
+            var (was, best, end) = (at[i], at[i], line.Marks.Length - 1);
             if (end == 0) continue;
-            var rest = Grid.Sum(at) - Grid.Adds(i)[was];
+            var rest = Grid.Sum(at) - line.Adds(was);
             for (var c = 0; c <= end; c += 4)
             {
                 var squares = estimate.Squares(rest, at, i, c, end, least);
                 for (var k = 0; k < 4 && c + k <= end; k++)
                 {
                     at[i] = c + k;
-                    if (c + k == was || squares[k] >= least - 1e-9 || Penalised(squares[k], rest + Grid.Adds(i)[c + k]) is var square && square >= least - 1e-9 || !Possible(at, mostChanges)) continue;
+                    if (c + k == was || squares[k] >= least - 1e-9 || Penalised(squares[k], rest + line.Adds(c + k)) is var square && square >= least - 1e-9 || !Possible(at, mostChanges)) continue;
                     (best, least, still) = (c + k, square, 1);
                 }
             }
@@ -59,8 +60,8 @@ internal sealed partial class Search
 
     private void Meet(List<(int[] At, double Square)> candidates)
     {
-        Span<(Mixture First, Mixture Last)> drinks = new (Mixture, Mixture)[Meetings.Most];
-        Span<Chilled> chilled = new Chilled[Meetings.Most];
+        Span<(Mixture First, Mixture Last)> drinks = stackalloc (Mixture, Mixture)[Meetings.Most];
+        Span<Chilled> chilled = stackalloc Chilled[Meetings.Most];
         for (var from = 0; from < candidates.Count; from += Meetings.Most)
         {
             var count = Math.Min(Meetings.Most, candidates.Count - from);
@@ -94,7 +95,7 @@ internal sealed partial class Search
         for (var i = 0; i < at.Length; i++)
         {
             var (line, bottles) = (Grid.Marks(i), Grid.Bottles(i));
-            var rest = Grid.Sum(at) - Grid.Adds(i)[at[i]];
+            var rest = Grid.Sum(at) - Grid.Line(i).Adds(at[i]);
             for (var c = 0; c < line.Length;)
             {
                 var (bottle, best, least) = (bottles[c], -1, double.PositiveInfinity);
@@ -135,11 +136,11 @@ internal sealed partial class Search
         for (var i = 0; i < at.Length; i++)
         {
             farthest.Clear();
-            var (adds, rest) = (Grid.Adds(i), totals - Grid.Adds(i)[at[i]]);
-            for (var c = 0; c < adds.Length; c += 4)
+            var line = Grid.Line(i);
+            var (rest, end) = (totals - line.Adds(at[i]), line.Marks.Length - 1);
+            for (var c = 0; c <= end; c += 4)
             {
-                var end = adds.Length - 1;
-                MeltGuess.Of(FourTotals.Of(rest + adds[c], rest + adds[Math.Min(c + 1, end)], rest + adds[Math.Min(c + 2, end)], rest + adds[Math.Min(c + 3, end)]), service.InGlass, moved);
+                MeltGuess.Of(FourTotals.Of(rest + line.Adds(c), rest + line.Adds(Math.Min(c + 1, end)), rest + line.Adds(Math.Min(c + 2, end)), rest + line.Adds(Math.Min(c + 3, end))), service.InGlass, moved);
                 for (var k = 0; k < 5; k++) farthest[k] = Vector256.Max(farthest[k], Vector256.Abs(moved[k] - centre[k]));
             }
 

@@ -46,12 +46,12 @@ internal sealed partial class Search
     /// <param name="service">How the drink is made.</param>
     /// <param name="target">The drink that is aimed at.</param>
     /// <param name="allowed">The limits that it has to keep.</param>
-    /// <param name="like">Another search for a drink made the same way: what may be poured for lines that it has too need not be worked out again.</param>
-    public Search(IReadOnlyList<Slot> slots, Service service, Sip target, Allowed? allowed = null, Search? like = null)
+    /// <param name="grid">What may be poured for them, where that is known already.</param>
+    public Search(IReadOnlyList<Slot> slots, Service service, Sip target, Allowed? allowed = null, Grid? grid = null)
     {
         (this.service, this.target, meant, Slots, this.allowed) = (service, target, new Meant(target), slots, allowed ?? Allowed.Everything);
         (free, within) = (this.allowed == Allowed.Everything, this.allowed.Within(Leeway));
-        Grid = new Grid(slots, service.InGlass, like?.Grid);
+        Grid = grid ?? new Grid(slots, service.InGlass);
         makers = Grid.Makers();
         estimate = About(makers);
         if (Near(makers, int.MaxValue) is not { } near) return;
@@ -99,6 +99,22 @@ internal sealed partial class Search
             // Where the guess was found farther off than was allowed for, what was passed over is looked at again.
             if (Math.Min(least, nearer) + Apart(Math.Min(least, nearer)) <= passedOver + Offset || double.IsPositiveInfinity(passedOver) || !IsProven) return least <= nearer ? (best, least) : (null, least);
         }
+    }
+
+    /// <summary>Whether nothing on another grid comes nearer than that, as far as this search's guess of the ice tells; without any search.</summary>
+    /// <param name="others">What may be poured: the same lines, some of them from other bottles.</param>
+    /// <param name="nearer">D.</param>
+    public bool RulesOut(Grid others, double nearer)
+    {
+        if (start is null) return false;
+        var limit = Math.Min(Farthest, nearer - Offset);
+        limit += 2 * Apart(limit);
+        if (limit <= 0) return true;
+        if (Volumes(limit) is not var (low, high)) return true;
+        var all = Stretch.Whole(others, low, high, others.Makers(), false);
+        using var slab = new Slab(others, estimate.Of(others), meant, all);
+        slab.Take(all, limit, int.MaxValue);
+        return slab.Bound > limit * limit;
     }
 
     /// <summary>The maker's amounts, each from the nearest bottle that holds enough; nothing when what is left does not go round.</summary>
@@ -185,7 +201,7 @@ internal sealed partial class Search
             {
                 if (squares[k] > limit * limit) continue;
                 at[line] = places[k];
-                var totals = rest + Grid.Adds(line)[places[k]];
+                var totals = rest + Grid.Line(line).Adds(places[k]);
                 if (!Fits(at) || Over(allowed, totals) > 2 * Leeway) continue;
                 var d = Math.Sqrt(squares[k]);
                 // What stands on the edge of a limit may turn out to be beyond it.
@@ -197,13 +213,11 @@ internal sealed partial class Search
         }
 
         if (double.IsPositiveInfinity(limit)) limit = Farthest;
-        var reach = Meant.Reach(limit);
-        var (low, high) = (Math.Max(target.VolumeMl / reach, allowed.LowMl), Math.Min(target.VolumeMl * reach, allowed.HighMl));
-        if (low >= high) return [];
+        if (Volumes(limit) is not var (low, high)) return [];
         var open = new Stack<Stretch>();
         open.Push(Stretch.Whole(Grid, low, high, near?.At ?? makers, mostChanges == 0));
         if (open.Peek().Kept.Any(k => k.Length == 0)) return [];
-        var slab = new Slab(Grid, estimate, meant, open.Peek());
+        using var slab = new Slab(Grid, estimate, meant, open.Peek());
         while (work <= MostWork && open.TryPop(out var stretch))
         {
             // The limit may have come down since.
@@ -212,7 +226,7 @@ internal sealed partial class Search
             slab.Take(within, limit, mostChanges);
             if (slab.Bound > limit * limit) continue;
             var best = slab.Best();
-            if (Possible(best, mostChanges)) See(Grid.Sum(best) - Grid.Adds(0)[best[0]], best, 0, [best[0]]);
+            if (Possible(best, mostChanges)) See(Grid.Sum(best) - Grid.Line(0).Adds(best[0]), best, 0, [best[0]]);
             var left = slab.Left(limit * limit);
             if (left.Kept.Any(k => k.Length == 0)) continue;
             if (left.Kept.Aggregate(1.0, (n, k) => n * k.Length) > FewEnough && slab.Parted(left) is { } parts)
@@ -229,6 +243,14 @@ internal sealed partial class Search
         IsProven &= work <= MostWork;
         passedOver = limit;
         return [.. found.Where((f, i) => f.Guess <= limit || (i == 0 && near is not null)).DistinctBy(f => f.At, Places.Same).OrderBy(f => f.Guess)];
+    }
+
+    // The volumes of drinks that are no farther than that and that are allowed, mL.
+    private (double LowMl, double HighMl)? Volumes(double limit)
+    {
+        var reach = Meant.Reach(limit);
+        var (low, high) = (Math.Max(target.VolumeMl / reach, allowed.LowMl), Math.Min(target.VolumeMl * reach, allowed.HighMl));
+        return low < high ? (low, high) : null;
     }
 
     // Ties: fewer changes, then fewer amounts by eye.

@@ -47,7 +47,7 @@ internal sealed partial class Slab
         {
             for (var c = from[i]; c < end[i]; c++)
             {
-                if (share[c] > 0) lost += share[c] * (LineCost.Cost(grid.Noticed(i)[stretch.Kept[i][c - from[i]]], middleMl) + (price > 0 && IsChange(i, c) ? price : 0) - cost[c]);
+                if (share[c] > 0) lost += share[c] * (LineCost.Cost(grid.Line(i).Noticed(stretch.Kept[i][c - from[i]]), middleMl) + (price > 0 && IsChange(i, c) ? price : 0) - cost[c]);
             }
         }
 

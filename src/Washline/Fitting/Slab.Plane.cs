@@ -72,7 +72,7 @@ internal sealed partial class Slab
         {
             for (var c = from[i]; c < end[i]; c++)
             {
-                if (share[c] > 0) totals += grid.Adds(i)[stretch.Kept[i][c - from[i]]] * share[c];
+                if (share[c] > 0) totals += grid.Line(i).Adds(stretch.Kept[i][c - from[i]]) * share[c];
             }
         }
 
@@ -81,10 +81,19 @@ internal sealed partial class Slab
         for (var i = 0; i < best.Length; i++)
         {
             (means[i], costs[i]) = (default, 0);
+            var (kept, bottles, marks) = (stretch.Kept[i], grid.Bottles(i), grid.Marks(i));
+            var perMl = grid.Line(i).PerMl;
+            var (bottle, mlPerMl, celsiusPerMl) = (-1, 0.0, 0.0);
             for (var c = from[i]; c < end[i]; c++)
             {
-                ref readonly var adds = ref grid.Adds(i)[stretch.Kept[i][c - from[i]]];
-                (volume[c], celsius[c]) = (ofVolume.Dot(adds), ofCelsius.Dot(adds));
+                var place = kept[c - from[i]];
+                if (bottles[place] != bottle)
+                {
+                    bottle = bottles[place];
+                    (mlPerMl, celsiusPerMl) = (ofVolume.Dot(perMl[bottle]), ofCelsius.Dot(perMl[bottle]));
+                }
+
+                (volume[c], celsius[c]) = (mlPerMl * marks[place], celsiusPerMl * marks[place]);
                 if (share[c] <= 0) continue;
                 means[i] += At(c) * share[c];
                 costs[i] += cost[c] * share[c];
@@ -126,7 +135,7 @@ internal sealed partial class Slab
                         break;
                     }
 
-                    totals[k] += grid.Adds(i)[stretch.Kept[i][at - from[i]]];
+                    totals[k] += grid.Line(i).Adds(stretch.Kept[i][at - from[i]]);
                     sums += At(at);
                 }
 

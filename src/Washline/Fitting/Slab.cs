@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 using Washline.Mixtures;
@@ -11,7 +12,7 @@ namespace Washline.Fitting;
 /// every mixture of the choices). Where the plane touches is found by moving one line at a time towards its best choice (Frank and Wolfe, by blocks). What a choice costs beyond
 /// its line's best tells which choices no candidate of this stretch can contain. docs/fitting.md has the steps.
 /// </remarks>
-internal sealed partial class Slab
+internal sealed partial class Slab : IDisposable
 {
     private const int Sweeps = 3;
     private const int Rounds = 3;
@@ -65,7 +66,14 @@ internal sealed partial class Slab
         var lines = whole.Kept.Length;
         var n = whole.Kept.Sum(k => (k.Length + Side - 1) / Side * Side);
         (from, end, best, means, costs) = (new int[lines + 1], new int[lines], new int[lines], new Sums[lines], new double[lines]);
-        (cost, sweet, acid, ethanol, volume, celsius, share, reduced) = (new double[n], new double[n], new double[n], new double[n], new double[n], new double[n], new double[n], new double[n]);
+        double[] Room() => ArrayPool<double>.Shared.Rent(n);
+        (cost, sweet, acid, ethanol, volume, celsius, share, reduced) = (Room(), Room(), Room(), Room(), Room(), Room(), Room(), Room());
+    }
+
+    /// <summary>Gives the room back.</summary>
+    public void Dispose()
+    {
+        foreach (var room in new[] { cost, sweet, acid, ethanol, volume, celsius, share, reduced }) ArrayPool<double>.Shared.Return(room);
     }
 
     /// <summary>Finds the bound of a stretch.</summary>
@@ -80,7 +88,7 @@ internal sealed partial class Slab
         half = Math.Sqrt(stretch.HighMl / stretch.LowMl) - 1;
         for (var i = 0; i < best.Length; i++)
         {
-            var (kept, shares, noticed, adds) = (stretch.Kept[i], stretch.Shares[i], grid.Noticed(i), grid.Adds(i));
+            var (kept, shares, line) = (stretch.Kept[i], stretch.Shares[i], grid.Line(i));
             end[i] = from[i] + kept.Length;
             from[i + 1] = from[i] + (kept.Length + Side - 1) / Side * Side;
             var sum = 0.0;
@@ -88,10 +96,11 @@ internal sealed partial class Slab
             for (var c = 0; c < kept.Length; c++)
             {
                 var at = from[i] + c;
-                ref readonly var totals = ref adds[kept[c]];
-                (sweet[at], acid[at], ethanol[at]) = (totals.Sweet, totals.Acid, totals.Ethanol);
+                ref readonly var perMl = ref line.PerMl[line.Bottles[kept[c]]];
+                var ml = line.Marks[kept[c]];
+                (sweet[at], acid[at], ethanol[at]) = (perMl.Sweet * ml, perMl.Acid * ml, perMl.Ethanol * ml);
                 share[at] = sum > 1e-6 ? shares[c] / sum : 1.0 / kept.Length;
-                if (c % Side == 0) Cost(kept, noticed, c, at);
+                if (c % Side == 0) Cost(kept, line, c, at);
             }
 
             for (var at = end[i]; at < from[i + 1]; at++)
@@ -131,9 +140,9 @@ internal sealed partial class Slab
     }
 
     // Of four choices.
-    private void Cost(int[] kept, Vector256<double>[] noticed, int c, int at)
+    private void Cost(int[] kept, GridLine line, int c, int at)
     {
-        Vector256<double> Of(int k) => noticed[kept[Math.Min(k, kept.Length - 1)]];
+        Vector256<double> Of(int k) => line.Noticed(kept[Math.Min(k, kept.Length - 1)]);
         var costs = LineCost.Leasts(Four.Turned(Of(c), Of(c + 1), Of(c + 2), Of(c + 3)), stretch.LowMl, stretch.HighMl);
         costs.StoreUnsafe(ref cost[at]);
     }

@@ -23,17 +23,17 @@ internal static class Slots
         {
             var line = asked.Line!;
             var i = lines.FindIndex(l => ReferenceEquals(l, line));
-            var ranked = stock.Near(asked.Kind)
-                .OrderBy(r => r.StandIn.Jnd)
-                .ThenBy(r => Math.Abs(r.Item.Pour.Strength.Typical - asked.Strength.Typical) + Math.Abs(r.Item.Pour.Sugar.Typical - asked.Sugar.Typical) / 20)
-                .ThenByDescending(r => r.Item.LeftMl).ThenBy(r => r.Item.Name, StringComparer.Ordinal).ToList();
-            var enough = ranked.Where(r => r.StandIn.Jnd < StandIns.Limit && r.Item.LeftMl >= LeastLeft * asked.Millilitres.Typical).ToList();
-            var options = enough
-                .Where(r => r.StandIn.Jnd <= enough[0].StandIn.Jnd + Beside)
-                .Take(mostBottles)
-                .Select(r => Option(line, asked, r.Item, r.StandIn, bar, reach))
-                // Where the nearest bottle is nearly empty, one that holds enough goes first.
-                .OrderBy(o => o.StandInJnd + (o.Item.LeftMl < asked.Millilitres.Typical ? 0.5 : 0)).ToList();
+            var ranked = Ranked(stock.Near(asked.Kind), asked);
+            var options = new List<Slot.Option>(mostBottles);
+            foreach (var (item, standIn) in ranked)
+            {
+                if (standIn.Jnd >= StandIns.Limit || options.Count == mostBottles || (options.Count > 0 && standIn.Jnd > options[0].StandInJnd + Beside)) break;
+                if (item.LeftMl >= LeastLeft * asked.Millilitres.Typical) options.Add(Option(line, asked, item, standIn, bar, reach));
+            }
+
+            // Where the nearest bottle is nearly empty, one that holds enough goes first.
+            double Nearness(Slot.Option o) => o.StandInJnd + (o.Item.LeftMl < asked.Millilitres.Typical ? 0.5 : 0);
+            if (options.Exists(o => o.Item.LeftMl < asked.Millilitres.Typical)) options = [.. options.OrderBy(Nearness)];
             double Left(ShelfItem item) => item.LeftMl - slots.Where(s => s.Index != i && s.Options[0].Item.Name == item.Name).Sum(s => s.AskedMl);
             var split = splits ? new Lazy<IReadOnlyList<Slot.Option>>(() => Splits.Of(line, asked, options, [.. ranked.Where(r => r.StandIn.Jnd < StandIns.Limit)], water, bar, reach, Left, useUp)) : null;
             // Where no bottle holds half of what is asked for, two of them may.
@@ -87,6 +87,19 @@ internal static class Slots
 
     /// <summary>What to buy for a line.</summary>
     public static string Buy(Line line, Pour asked) => line.Strength is { } s ? $"{asked.Kind.Name} of {s}" : asked.Kind.Name;
+
+    // The nearest first; of those that stand as near the one most like what was asked for, then the one of which there is most.
+    private static List<(ShelfItem Item, (double Jnd, string Reason) StandIn)> Ranked(IReadOnlyList<(ShelfItem Item, (double Jnd, string Reason) StandIn)> near, Pour asked)
+    {
+        double Off(Pour pour) => Math.Abs(pour.Strength.Typical - asked.Strength.Typical) + Math.Abs(pour.Sugar.Typical - asked.Sugar.Typical) / 20;
+        var order = new (double Jnd, double Off, double Less, string Name, int At)[near.Count];
+        for (var i = 0; i < order.Length; i++) order[i] = (near[i].StandIn.Jnd, Off(near[i].Item.Pour), -near[i].Item.LeftMl, near[i].Item.Name, i);
+        Array.Sort(order, (a, b) => a.Jnd.CompareTo(b.Jnd) is var jnd and not 0 ? jnd : a.Off.CompareTo(b.Off) is var off and not 0 ? off : a.Less.CompareTo(b.Less) is var less and not 0 ? less
+            : string.CompareOrdinal(a.Name, b.Name) is var name and not 0 ? name : a.At.CompareTo(b.At));
+        var ranked = new List<(ShelfItem, (double, string))>(order.Length);
+        foreach (var (_, _, _, _, at) in order) ranked.Add(near[at]);
+        return ranked;
+    }
 
     private static OutOfReach Missing(int i, Line line, Pour asked, List<(ShelfItem Item, (double Jnd, string Reason) StandIn)> ranked)
     {

@@ -83,7 +83,7 @@ internal sealed class Walk
             if (!last)
             {
                 at[i] = step.Place;
-                Down(depth + 1, reduced, volume, left, totals + grid.Adds(i)[step.Place]);
+                Down(depth + 1, reduced, volume, left, totals + grid.Line(i).Adds(step.Place));
                 continue;
             }
 

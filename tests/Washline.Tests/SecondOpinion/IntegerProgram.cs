@@ -37,7 +37,7 @@ internal sealed class IntegerProgram
     private (int[] At, double Square)? best;
 
     private IntegerProgram(Search search, Sip meant) => (this.search, this.meant, lines) =
-        (search, new Meant(meant), [.. Enumerable.Range(0, search.Grid.Lines).Select(i => search.Grid.Choices(i).Zip(search.Grid.Adds(i)).ToArray())]);
+        (search, new Meant(meant), [.. Enumerable.Range(0, search.Grid.Lines).Select(i => search.Grid.Choices(i).Select((c, k) => (c, search.Grid.Line(i).Adds(k))).ToArray())]);
 
     /// <summary>The choices the solver finds, their D by the full model, and whether it has proven for every stretch that its program has no better ones.</summary>
     /// <param name="search">The problem; nothing is asked of it but its grid, and the drink of given choices by the full model.</param>
