@@ -111,7 +111,15 @@ public sealed record Glass
         var (a, b) = (profile.Square((double)(i - 1) / Slices), profile.Square((double)i / Slices));
         var part = (share - filled[i - 1]) / (filled[i] - filled[i - 1]) * (a + b);
         var within = part / (a + Math.Sqrt(a * a + (b - a) * part));
-        return DepthMm * (i - 1 + within) / Slices;
+        var height = (i - 1 + within) / Slices;
+        // At the bottom of a bowl the surface does not grow evenly.
+        var whole = profile.Integral(1);
+        for (var again = 0; i == 1 && again < 4 && profile.Square(height) is > 0 and var surface; again++)
+        {
+            height = Math.Clamp(height - (profile.Integral(height) - share * whole) / surface, height / 4, 1.0 / Slices);
+        }
+
+        return DepthMm * height;
     }
 
     /// <summary>Volume in mL up to that height.</summary>

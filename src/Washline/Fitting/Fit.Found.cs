@@ -26,6 +26,35 @@ public sealed partial record Fit
         }
     }
 
+    /// <summary>Whether what is nearest is less than that off, JND: what <see cref="LeastJnd"/> of the same fit would say, told sooner.</summary>
+    internal bool ComesWithin(double jnd)
+    {
+        if (OutOfReach.Count > 0 || slots.Count == 0 || aim.IsBlocked) return false;
+        // Where the maker's amounts are near enough the closest is too.
+        if (MakersJnd < jnd) return true;
+        var search = Search();
+        if (search.Best(int.MaxValue, jnd) is ({ }, var least)) return least < jnd;
+        foreach (var split in SplitsOf(search, double.PositiveInfinity))
+        {
+            if (split.Best(int.MaxValue, jnd) is not ({ }, var d) || d >= jnd) continue;
+            // A split has to gain a quarter of a JND on what is poured without; that is farther off than asked for.
+            if (d <= jnd - QuarterJnd) return true;
+            return Find(this, nearestOnly: true).LeastJnd < jnd;
+        }
+
+        return false;
+    }
+
+    /// <summary>Whether a full bottle of that kind, put beside those at home, may be poured for a line.</summary>
+    internal bool MayTake(Kind kind) => kind.Id == Fitting.Splits.Water || Target.Pours.Any(pour =>
+    {
+        var jnd = StandIns.Between(pour.Kind, kind).Jnd;
+        if (jnd >= StandIns.Limit) return false;
+        var slot = slots.FirstOrDefault(s => ReferenceEquals(s.Line, pour.Line));
+        // It is offered beside the nearest, or makes up for what that one lacks.
+        return slot is null || slot.Options.All(o => o.Split.Count > 0 || jnd <= o.StandInJnd + Slots.Beside) || slot.Options.Any(o => o.Item.LeftMl < slot.AskedMl);
+    });
+
     private static Fit Find(Fit fit, bool nearestOnly = false)
     {
         if (fit.OutOfReach.Count > 0 || fit.slots.Count == 0 || fit.aim.IsBlocked) return fit;

@@ -4,7 +4,7 @@ using Washline.Drinks;
 
 namespace Washline.Fitting;
 
-/// <summary>What the waiting specs become with some of the wanted bottles. Of a set of bottles only those matter to a spec that could stand in for one of its lines, so each case is worked out once.</summary>
+/// <summary>What the waiting specs become with some of the wanted bottles. Of a set of bottles only those matter to a spec that would be offered for one of its lines, so each case is worked out once.</summary>
 internal sealed class Openings
 {
     private readonly IReadOnlyList<Waiting> open;
@@ -12,7 +12,6 @@ internal sealed class Openings
     private readonly Bar bar;
     private readonly Kinds kinds;
     private readonly ulong[] matters;
-    private readonly ulong[] covers;
     private readonly ConcurrentDictionary<ulong, Bar> homes = [];
     private readonly ConcurrentDictionary<(int Spec, ulong Set), Lazy<Opening>> known = [];
 
@@ -24,15 +23,14 @@ internal sealed class Openings
     public Openings(IReadOnlyList<Waiting> open, IReadOnlyList<Wanted> wanted, Bar bar, Kinds kinds)
     {
         (this.open, this.wanted, this.bar, this.kinds) = (open, wanted, bar, kinds);
-        matters = [.. open.Select(w => Bits(b => w.Fit.Target.Pours.Any(p => b.Kind.Id == Splits.Water || StandIns.Between(p.Kind, b.Kind).Jnd < StandIns.Limit)))];
-        covers = [.. open.Select(w => Bits(b => b.Covers(w) != 0))];
+        matters = [.. open.AsParallel().AsOrdered().Select(w => Bits(b => w.Fit.MayTake(b.Kind)))];
     }
 
     /// <summary>The specs that those bottles open, by their places.</summary>
     public IReadOnlyList<int> Of(int[] set)
     {
         var bits = Bits(set);
-        return [.. Enumerable.Range(0, open.Count).Where(s => (covers[s] & bits) != 0).AsParallel().AsOrdered().Where(s => With(s, bits).IsOpen)];
+        return [.. Enumerable.Range(0, open.Count).Where(s => (matters[s] & bits) != 0).AsParallel().AsOrdered().Where(s => With(s, bits).IsOpen)];
     }
 
     /// <summary>The fit of a spec with those bottles.</summary>
@@ -65,8 +63,7 @@ internal sealed class Openings
         {
             var enough = was.OutOfReach.Count > 0 ? Tonight.StillThatDrink : Tonight.Noticed;
             fit = new(() => Fitting.Fit.Nearest(was.Spec, richer, kinds));
-            // Where the maker's amounts are near enough the closest is too.
-            IsOpen = Fitting.Fit.Of(was.Spec, richer, kinds).MakersJnd < enough || fit.Value.LeastJnd < enough;
+            IsOpen = Fitting.Fit.Of(was.Spec, richer, kinds).ComesWithin(enough);
         }
 
         public bool IsOpen { get; }

@@ -4,9 +4,33 @@ using Washline.Mixtures;
 
 namespace Washline.Fitting;
 
-/// <content>Where a search begins, and how far its quick guess is to be trusted.</content>
+/// <content>Where a search begins, where it may look, and how far its quick guess is to be trusted.</content>
 internal sealed partial class Search
 {
+    /// <summary>Whether nothing on another grid comes nearer than that, as far as this search's guess of the ice tells; without any search.</summary>
+    /// <param name="others">What may be poured: the same lines, some of them from other bottles.</param>
+    /// <param name="nearer">D.</param>
+    public bool RulesOut(Grid others, double nearer)
+    {
+        if (start is null) return false;
+        var limit = Math.Min(Farthest, nearer - Offset);
+        limit += 2 * Apart(limit);
+        if (limit <= 0) return true;
+        if (Volumes(limit) is not var (low, high)) return true;
+        var all = Stretch.Whole(others, low, high, others.Makers(), false);
+        using var slab = new Slab(others, estimate.Of(others), meant, all);
+        slab.Take(all, limit, int.MaxValue);
+        return slab.Bound > limit * limit;
+    }
+
+    // The volumes of drinks that are no farther than that and that are allowed, mL.
+    private (double LowMl, double HighMl)? Volumes(double limit)
+    {
+        var reach = Meant.Reach(limit);
+        var (low, high) = (Math.Max(target.VolumeMl / reach, allowed.LowMl), Math.Min(target.VolumeMl * reach, allowed.HighMl));
+        return low < high ? (low, high) : null;
+    }
+
     // The best by changing one line at a time; what breaks a limit counts as far off, so that a way back is found.
     private (int[] At, double Distance)? Near(int[] from, int mostChanges)
     {

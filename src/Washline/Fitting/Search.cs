@@ -101,22 +101,6 @@ internal sealed partial class Search
         }
     }
 
-    /// <summary>Whether nothing on another grid comes nearer than that, as far as this search's guess of the ice tells; without any search.</summary>
-    /// <param name="others">What may be poured: the same lines, some of them from other bottles.</param>
-    /// <param name="nearer">D.</param>
-    public bool RulesOut(Grid others, double nearer)
-    {
-        if (start is null) return false;
-        var limit = Math.Min(Farthest, nearer - Offset);
-        limit += 2 * Apart(limit);
-        if (limit <= 0) return true;
-        if (Volumes(limit) is not var (low, high)) return true;
-        var all = Stretch.Whole(others, low, high, others.Makers(), false);
-        using var slab = new Slab(others, estimate.Of(others), meant, all);
-        slab.Take(all, limit, int.MaxValue);
-        return slab.Bound > limit * limit;
-    }
-
     /// <summary>The maker's amounts, each from the nearest bottle that holds enough; nothing when what is left does not go round.</summary>
     /// <param name="short">The first slot for which nothing is left.</param>
     public Choice[]? Straight(out int @short)
@@ -243,14 +227,6 @@ internal sealed partial class Search
         IsProven &= work <= MostWork;
         passedOver = limit;
         return [.. found.Where((f, i) => f.Guess <= limit || (i == 0 && near is not null)).DistinctBy(f => f.At, Places.Same).OrderBy(f => f.Guess)];
-    }
-
-    // The volumes of drinks that are no farther than that and that are allowed, mL.
-    private (double LowMl, double HighMl)? Volumes(double limit)
-    {
-        var reach = Meant.Reach(limit);
-        var (low, high) = (Math.Max(target.VolumeMl / reach, allowed.LowMl), Math.Min(target.VolumeMl * reach, allowed.HighMl));
-        return low < high ? (low, high) : null;
     }
 
     // Ties: fewer changes, then fewer amounts by eye.
