@@ -35,8 +35,10 @@ internal static class Evening
         var watch = Stopwatch.StartNew();
         foreach (var spec in few) Fit.Of(spec, bar, Kinds.Catalogue);
         var before = watch.Elapsed.TotalMilliseconds / few.Count;
+        // Nothing of this home is known yet.
+        bar = bar with { Specs = [.. bar.Specs] };
         watch.Restart();
-        List<Fit> fits = [.. bar.Specs.AsParallel().AsOrdered().Select(s => Fit.Nearest(s, bar, Kinds.Catalogue))];
+        var fits = Tonight.Fitted(bar, Kinds.Catalogue);
         var fitted = watch.Elapsed.TotalSeconds;
         watch.Restart();
         Tonight.Of(fits, bar, Kinds.Catalogue);

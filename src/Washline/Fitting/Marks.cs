@@ -24,16 +24,16 @@ public static class Marks
 
     internal static IReadOnlyList<Mark> For(Amount amount, double askedMl, IReadOnlyList<Measure> measures, double leftMl, Reach reach, double ratio)
     {
-        List<Mark> marks = amount.Unit.Kind switch
+        var marks = amount.Unit.Kind switch
         {
             UnitKind.Poured or UnitKind.Part => Poured(amount, askedMl, measures, reach.Least * Math.Min(1, ratio), reach.Most * Math.Max(1, ratio)),
             UnitKind.Dashed when amount.Unit.Name is "dash" or "drop" => Counted(amount, askedMl, 1, 3),
             UnitKind.Spooned => Counted(amount, askedMl, 1, 2),
-            _ => [Makers(amount, askedMl)],
+            _ => (IReadOnlyList<Mark>)[Makers(amount, askedMl)],
         };
-        if (marks.TrueForAll(m => m.Millilitres <= leftMl + 1e-9)) return marks;
-        marks.RemoveAll(m => m.Millilitres > leftMl + 1e-9);
-        return marks.Count > 0 ? marks : [WhatIsLeft(leftMl)];
+        if (marks[^1].Millilitres <= leftMl + 1e-9) return marks;
+        IReadOnlyList<Mark> within = [.. marks.Where(m => m.Millilitres <= leftMl + 1e-9)];
+        return within.Count > 0 ? within : [WhatIsLeft(leftMl)];
     }
 
     /// <summary>The measure that a line would be poured with: one in the unit it is written in, if there is one.</summary>
@@ -63,20 +63,13 @@ public static class Marks
     /// <summary>Whether a mark is what is left of a bottle.</summary>
     internal static bool IsWhatIsLeft(Mark mark) => mark.Text.StartsWith(Rest, StringComparison.Ordinal);
 
-    private static List<Mark> Poured(Amount amount, double askedMl, IReadOnlyList<Measure> measures, double least, double most)
+    private static IReadOnlyList<Mark> Poured(Amount amount, double askedMl, IReadOnlyList<Measure> measures, double least, double most)
     {
-        var ladder = Ladder.Of(Of(amount, measures)).Between(askedMl * least, askedMl * most);
-        var marks = new List<Mark>(ladder.Length + 1);
-        var makers = false;
-        foreach (var mark in ladder)
-        {
-            var isMakers = Math.Abs(mark.Millilitres - askedMl) <= askedMl * Near;
-            if (isMakers && makers) continue;
-            makers |= isMakers;
-            marks.Add(isMakers ? mark with { Millilitres = askedMl, IsMakers = true } : mark);
-        }
-
-        if (!makers) Insert(marks, Makers(amount, askedMl));
+        var ladder = Ladder.Of(Of(amount, measures));
+        if (ladder.Around(askedMl, askedMl * least, askedMl * most) is { } around) return around;
+        var marks = new List<Mark>();
+        marks.AddRange(ladder.Between(askedMl * least, askedMl * most));
+        Insert(marks, Makers(amount, askedMl));
         return marks;
     }
 

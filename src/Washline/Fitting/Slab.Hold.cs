@@ -8,7 +8,8 @@ internal sealed partial class Slab
     // The volume has to lie in the stretch: how hard to pull on it so that the bound is highest. It is concave in the pull, and its slope is how far the best choices lie outside.
     private void Hold(double height)
     {
-        const int tries = 16;
+        const int tries = 12;
+        var enoughHigher = 2e-4 * most * most;
         var (low, high) = (stretch.LowMl - OffMl - volumeFrom, stretch.HighMl + OffMl - volumeFrom);
         var (sum, ml) = Least(0);
         var (highest, at) = (sum, 0.0);
@@ -17,15 +18,27 @@ internal sealed partial class Slab
         {
             var edge = side > 0 ? high : low;
             var enough = 1.5 * most * most - height;
-            var (weak, strong, step) = (0.0, double.PositiveInfinity, 0.25 / middleMl);
+            // What is too weak and what is too strong, each with the height there and its slope: the highest lies no higher than where the two lines meet.
+            var (weak, strong) = ((Force: 0.0, Sum: sum, Slope: side * (ml - edge)), (Force: double.PositiveInfinity, Sum: 0.0, Slope: 0.0));
+            var step = 0.25 / middleMl;
             for (var tried = 0; tried < tries && highest < enough; tried++)
             {
-                var force = double.IsPositiveInfinity(strong) ? weak + step : (weak + strong) / 2;
+                var force = weak.Force + step;
+                if (strong.Force < double.PositiveInfinity)
+                {
+                    var (apart, bend) = (strong.Force - weak.Force, weak.Slope - strong.Slope);
+                    if (bend <= 0) break;
+                    var on = Math.Clamp((strong.Sum - weak.Sum - strong.Slope * apart) / bend, 0, apart);
+                    if (weak.Sum + weak.Slope * on <= highest + enoughHigher) break;
+                    force = weak.Force + on;
+                }
+
                 (sum, ml) = Least(side * force);
                 sum -= side * force * edge;
                 if (sum > highest) (highest, at) = (sum, side * force);
-                if (side * (ml - edge) > 0) (weak, step) = (force, 2 * step);
-                else strong = force;
+                var slope = side * (ml - edge);
+                if (slope > 0) (weak, step) = ((force, sum, slope), 2 * step);
+                else strong = (force, sum, slope);
             }
         }
 

@@ -91,13 +91,19 @@ internal static class Slots
     // The nearest first; of those that stand as near the one most like what was asked for, then the one of which there is most.
     private static List<(ShelfItem Item, (double Jnd, string Reason) StandIn)> Ranked(IReadOnlyList<(ShelfItem Item, (double Jnd, string Reason) StandIn)> near, Pour asked)
     {
-        double Off(Pour pour) => Math.Abs(pour.Strength.Typical - asked.Strength.Typical) + Math.Abs(pour.Sugar.Typical - asked.Sugar.Typical) / 20;
-        var order = new (double Jnd, double Off, double Less, string Name, int At)[near.Count];
-        for (var i = 0; i < order.Length; i++) order[i] = (near[i].StandIn.Jnd, Off(near[i].Item.Pour), -near[i].Item.LeftMl, near[i].Item.Name, i);
-        Array.Sort(order, (a, b) => a.Jnd.CompareTo(b.Jnd) is var jnd and not 0 ? jnd : a.Off.CompareTo(b.Off) is var off and not 0 ? off : a.Less.CompareTo(b.Less) is var less and not 0 ? less
-            : string.CompareOrdinal(a.Name, b.Name) is var name and not 0 ? name : a.At.CompareTo(b.At));
-        var ranked = new List<(ShelfItem, (double, string))>(order.Length);
-        foreach (var (_, _, _, _, at) in order) ranked.Add(near[at]);
+        double Off(ShelfItem item) => Math.Abs(item.Pour.Strength.Typical - asked.Strength.Typical) + Math.Abs(item.Pour.Sugar.Typical - asked.Sugar.Typical) / 20;
+        bool Before(ShelfItem a, ShelfItem b) => Off(a).CompareTo(Off(b)) is var off and not 0 ? off < 0
+            : b.LeftMl.CompareTo(a.LeftMl) is var less and not 0 ? less < 0 : string.CompareOrdinal(a.Name, b.Name) < 0;
+
+        var ranked = new List<(ShelfItem Item, (double Jnd, string Reason) StandIn)>(near.Count);
+        foreach (var next in near)
+        {
+            // They come the nearest first already.
+            var at = ranked.Count;
+            while (at > 0 && ranked[at - 1].StandIn.Jnd >= next.StandIn.Jnd && Before(next.Item, ranked[at - 1].Item)) at--;
+            ranked.Insert(at, next);
+        }
+
         return ranked;
     }
 
