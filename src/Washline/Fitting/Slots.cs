@@ -35,7 +35,9 @@ internal static class Slots
             double Nearness(Slot.Option o) => o.StandInJnd + (o.Item.LeftMl < asked.Millilitres.Typical ? 0.5 : 0);
             if (options.Exists(o => o.Item.LeftMl < asked.Millilitres.Typical)) options = [.. options.OrderBy(Nearness)];
             double Left(ShelfItem item) => item.LeftMl - slots.Where(s => s.Index != i && s.Options[0].Item.Name == item.Name).Sum(s => s.AskedMl);
-            var split = splits ? new Lazy<IReadOnlyList<Slot.Option>>(() => Splits.Of(line, asked, options, [.. ranked.Where(r => r.StandIn.Jnd < StandIns.Limit)], water, bar, reach, Left, useUp)) : null;
+            // Ranked again when it is asked for: an evening keeps all this for every line.
+            var split = splits ? new Lazy<IReadOnlyList<Slot.Option>>(() =>
+                Splits.Of(line, asked, options, [.. Ranked(stock.Near(asked.Kind), asked).TakeWhile(r => r.StandIn.Jnd < StandIns.Limit)], water, bar, reach, Left, useUp)) : null;
             // Where no bottle holds half of what is asked for, two of them may.
             if (options.Count == 0 && split is not null) (options, split) = ([.. split.Value], null);
             if (options.Count > 0)
