@@ -15,9 +15,6 @@ internal sealed class Estimate(Grid grid, MeltGuess guess, Meant meant)
 
     private readonly double logMeant = Math.Log(meant.Sip.VolumeMl);
 
-    /// <summary>The same guess for what may be poured elsewhere.</summary>
-    public Estimate Of(Grid others) => new(others, guess, meant);
-
     /// <summary>The drink at the first sip.</summary>
     public Sip Sip(in Totals totals)
     {

@@ -37,16 +37,15 @@ public sealed partial record Fit
         return best;
     }
 
-    // The search in which one line is split; begun only where a look at its bound leaves hope.
+    // The search in which one line is split, made when it is asked for.
     private sealed class Splitting
     {
-        private readonly Search whole;
         private readonly Grid grid;
         private readonly Lazy<Search> search;
 
         public Splitting(Fit fit, Search whole, int line)
         {
-            (this.whole, Line) = (whole, line);
+            Line = line;
             var split = With(fit.slots, line, fit.slots[line].With(fit.slots[line].Splits.Value));
             grid = new Grid(split, fit.Home.Service.InGlass, whole.Grid);
             search = new(() => fit.Search(split, grid));
@@ -60,7 +59,6 @@ public sealed partial record Fit
 
         public bool IsProven => !search.IsValueCreated || search.Value.IsProven;
 
-        public (Choice[]? Choices, double Distance) Best(int mostChanges, double nearer) =>
-            !search.IsValueCreated && whole.RulesOut(grid, nearer) ? (null, double.MaxValue) : search.Value.Best(mostChanges, nearer);
+        public (Choice[]? Choices, double Distance) Best(int mostChanges, double nearer) => search.Value.Best(mostChanges, nearer);
     }
 }

@@ -7,22 +7,6 @@ namespace Washline.Fitting;
 /// <content>Where a search begins, where it may look, and how far its quick guess is to be trusted.</content>
 internal sealed partial class Search
 {
-    /// <summary>Whether nothing on another grid comes nearer than that, as far as this search's guess of the ice tells; without any search.</summary>
-    /// <param name="others">What may be poured: the same lines, some of them from other bottles.</param>
-    /// <param name="nearer">D.</param>
-    public bool RulesOut(Grid others, double nearer)
-    {
-        if (start is null) return false;
-        var limit = Math.Min(Farthest, nearer - Offset);
-        limit += 2 * Apart(limit);
-        if (limit <= 0) return true;
-        if (Volumes(limit) is not var (low, high)) return true;
-        var all = Stretch.Whole(others, low, high, others.Makers(), false);
-        using var slab = new Slab(others, estimate.Of(others), meant, all);
-        slab.Take(all, limit, int.MaxValue);
-        return slab.Bound > limit * limit;
-    }
-
     // The volumes of drinks that are no farther than that and that are allowed, mL.
     private (double LowMl, double HighMl)? Volumes(double limit)
     {
