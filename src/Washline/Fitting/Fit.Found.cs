@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Washline.Drinks;
 
 namespace Washline.Fitting;
@@ -27,23 +28,43 @@ public sealed partial record Fit
     }
 
     /// <summary>Whether what is nearest is less than that off, JND: what <see cref="LeastJnd"/> of the same fit would say, told sooner.</summary>
-    internal bool ComesWithin(double jnd)
+    /// <param name="jnd">What it is to come within.</param>
+    /// <param name="isNew">Which bottles were not there when the nearest was found to be farther off than that, or there was none.</param>
+    /// <param name="known">What is known of that spec already: whether those bottles come within it, line by line.</param>
+    internal bool ComesWithin(double jnd, Func<ShelfItem, bool> isNew, ConcurrentDictionary<string, bool> known)
     {
         if (OutOfReach.Count > 0 || slots.Count == 0 || aim.IsBlocked) return false;
         // Where the maker's amounts are near enough the closest is too.
         if (MakersJnd < jnd) return true;
         var search = Search();
-        if (search.Best(int.MaxValue, jnd) is ({ }, var least)) return least < jnd;
+        if (Pouring(isNew).Any(s => known.GetOrAdd(Names(s), _ => Search(s, new Grid(s, Home.Service.InGlass, search.Grid)).ComesWithin(jnd)))) return true;
         foreach (var split in SplitsOf(search, double.PositiveInfinity))
         {
-            if (split.Best(int.MaxValue, jnd) is not ({ }, var d) || d >= jnd) continue;
+            if (!split.Search.ComesWithin(jnd)) continue;
             // A split has to gain a quarter of a JND on what is poured without; that is farther off than asked for.
-            if (d <= jnd - QuarterJnd) return true;
+            if (split.Search.ComesWithin(jnd - QuarterJnd)) return true;
             return Find(this, nearestOnly: true).LeastJnd < jnd;
         }
 
         return false;
     }
+
+    // Everything in which a new bottle is poured, each candidate once: every way to pour one of them in some lines and what was there before in the others.
+    private IEnumerable<IReadOnlyList<Slot>> Pouring(Func<ShelfItem, bool> isNew)
+    {
+        IEnumerable<(IReadOnlyList<Slot> Slots, bool New)> ways = [(slots, false)];
+        foreach (var (i, slot) in slots.Index())
+        {
+            var each = slot.Options.Where(o => o.Bottles.Any(isNew)).Select(o => slot.With([o])).ToList();
+            if (each.Count == 0) continue;
+            var old = slot.With([.. slot.Options.Where(o => !o.Bottles.Any(isNew))]);
+            ways = ways.SelectMany(w => each.Select(e => (With(w.Slots, i, e), true)).Concat(old.Options.Count == 0 ? [] : [(With(w.Slots, i, old), w.New)]));
+        }
+
+        return ways.Where(w => w.New).Select(w => w.Slots);
+    }
+
+    private static string Names(IReadOnlyList<Slot> slots) => string.Join('\n', slots.Select(s => string.Join('\t', s.Options.Select(o => o.Item.Name))));
 
     /// <summary>Whether a full bottle of that kind, put beside those at home, may be poured for a line.</summary>
     internal bool MayTake(Kind kind) => kind.Id == Fitting.Splits.Water || Target.Pours.Any(pour =>

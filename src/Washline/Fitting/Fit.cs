@@ -96,6 +96,13 @@ public sealed partial record Fit
         return new Fit(aim, bar.Measures) { Spec = spec, Target = balance ?? target, Home = home, OutOfReach = missing, Wishes = wishes };
     }
 
+    /// <summary>The same spec with other bottles at home, nothing else being changed, without any search.</summary>
+    internal Fit With(Bar richer, Kinds kinds)
+    {
+        var (among, missing) = Slots.For(Spec, Target, richer, kinds, MostBottles, Reach.Usual, true, null);
+        return new Fit(Fitting.Aim.Of(Target.Served, among, Wishes.None, richer.Settings), richer.Measures) { Spec = Spec, Target = Target, Home = Home, OutOfReach = missing };
+    }
+
     /// <summary>What a drinker would notice if just this were poured: a bottle and an amount for each line of the search, in order.</summary>
     /// <param name="pours">Name of a thing at home and millilitres, line by line; a name that is not at home takes the first choice.</param>
     public Offer? Pour(IReadOnlyList<(string Bottle, double Millilitres)> pours) => OutOfReach.Count > 0 || slots.Count == 0 ? null : Offer(Choices(pours));

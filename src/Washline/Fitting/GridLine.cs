@@ -1,5 +1,6 @@
 using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
+using Washline.Mixtures;
 
 namespace Washline.Fitting;
 
@@ -60,4 +61,13 @@ internal sealed class GridLine
     /// <summary>What is noticed of one of them, see <see cref="LineCost"/>.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public Vector256<double> Noticed(int choice) => costs[Bottles[choice]].Noticed(Marks[choice]);
+
+    /// <summary>The least that any of them adds to D² in a drink between those volumes, mL.</summary>
+    public double Least(double lowMl, double highMl)
+    {
+        var (least, end) = (Vector256.Create(double.PositiveInfinity), Marks.Length - 1);
+        Vector256<double> Of(int c) => Noticed(Math.Min(c, end));
+        for (var c = 0; c <= end; c += 4) least = Vector256.Min(least, LineCost.Leasts(Four.Turned(Of(c), Of(c + 1), Of(c + 2), Of(c + 3)), lowMl, highMl));
+        return Math.Min(Math.Min(least[0], least[1]), Math.Min(least[2], least[3]));
+    }
 }

@@ -6,27 +6,40 @@ namespace Washline.Fitting;
 /// <content>The drinks that are followed in full.</content>
 internal sealed partial class MeltGuess
 {
-    // The drink itself, a step up and down each way, two ways at once, and more where there is a bend in the mass (so far from here, nought for none) or in the strength (so much here).
-    private List<(Mixture First, Mixture Last)> Samples(Mixture first, Mixture last, double[] reach, double turn, double strength)
+    /// <summary>How far from a drink the ice begins to answer otherwise to one of the features, in that feature; empty where it does not.</summary>
+    /// <param name="feature">Its place among the features.</param>
+    /// <param name="first">What meets the ice in a shaker or mixing glass.</param>
+    /// <param name="service">How it is made.</param>
+    public static double[] Bends(int feature, in Mixture first, Service service)
+    {
+        // In the glass and in the blender ice is as much as it is, and answers to no strength.
+        if (first.Mass <= 0 || service.DrunkWithIce || service.Technique is not (Technique.Shake or Technique.Stir)) return [];
+        var strength = first.Strength.Fraction;
+        return feature switch
+        {
+            0 when strength > 0 => [(IceContact.Weakest / strength - 1) * first.Ethanol / first.Mass, (IceContact.Strongest / strength - 1) * first.Ethanol / first.Mass],
+            3 => [LogScarce - Math.Log(first.Mass)],
+            _ => [],
+        };
+    }
+
+    // The drink itself, a step up and down each way, two ways at once, and more where there is a bend in the mass or in the strength.
+    private List<(Mixture First, Mixture Last)> Samples(Mixture first, Mixture last, double[] reach)
     {
         var samples = new List<(Mixture, Mixture)>(32) { (first, last) };
         foreach (var k in moved)
         {
+            var bends = Array.FindAll(Bends(k, first, service), b => Math.Abs(b) < reach[k]);
             samples.Add(Moved(first, last, k, reach[k]));
             samples.Add(Moved(first, last, k, -reach[k]));
-            if (k == 0 || (k == 3 && turn != 0)) samples.AddRange([Moved(first, last, k, reach[k] / 2), Moved(first, last, k, -reach[k] / 2)]);
-            if (k == 3 && turn != 0) samples.Add(Moved(first, last, k, turn));
+            if (k == 0 || bends.Length > 0) samples.AddRange([Moved(first, last, k, reach[k] / 2), Moved(first, last, k, -reach[k] / 2)]);
+            foreach (var bend in bends) samples.Add(Moved(first, last, k, bend));
+            if (k == 0 && bends.Length > 0) samples.AddRange([Moved(first, last, k, 0.75 * reach[k]), Moved(first, last, k, -0.75 * reach[k])]);
             foreach (var j in moved.TakeWhile(j => j < k))
             {
                 var (a, b) = Moved(first, last, j, reach[j]);
                 samples.Add(Moved(a, b, k, reach[k]));
             }
-        }
-
-        foreach (var end in new[] { IceContact.Weakest, IceContact.Strongest })
-        {
-            var step = strength > 0 ? (end / strength - 1) * centre[0] : double.MaxValue;
-            if (Math.Abs(step) < reach[0]) samples.AddRange([Moved(first, last, 0, step), Moved(first, last, 0, 0.75 * reach[0]), Moved(first, last, 0, -0.75 * reach[0])]);
         }
 
         return samples;

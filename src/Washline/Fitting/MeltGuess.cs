@@ -56,11 +56,10 @@ internal sealed partial class MeltGuess
         cubic = moved.Length > 0 && moved[0] == 0;
         foreach (var k in moved) per[k] = 1 / most[k];
         // Of a small drink the ice is as much as of a larger one: where that begins among the candidates, there is a bend in the mass.
-        var turn = LogScarce - centre[3];
-        var meets = !service.InGlass && !service.DrunkWithIce && service.Technique != Technique.NoIce && Math.Abs(turn) < most[3];
+        var meets = Array.Exists(Bends(3, first, service), turn => Math.Abs(turn) < most[3]);
         perScarce = meets ? per[3] : 0;
         scarce = Scarce(features[3]).ToScalar();
-        var samples = Samples(first, last, most, meets ? turn : 0, met.Strength.Fraction);
+        var samples = Samples(first, last, most);
         var count = MostTerms(moved.Length) - (meets ? 0 : 2);
         Span<double> rows = stackalloc double[samples.Count * count];
         Span<double> melts = stackalloc double[samples.Count];

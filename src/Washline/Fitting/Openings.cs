@@ -12,6 +12,8 @@ internal sealed class Openings
     private readonly Bar bar;
     private readonly Kinds kinds;
     private readonly ulong[] matters;
+    private readonly HashSet<string> bought;
+    private readonly ConcurrentDictionary<string, bool>[] ways; // of each spec
     private readonly ConcurrentDictionary<ulong, Bar> homes = [];
     private readonly ConcurrentDictionary<(int Spec, ulong Set), Lazy<Opening>> known = [];
 
@@ -23,6 +25,8 @@ internal sealed class Openings
     public Openings(IReadOnlyList<Waiting> open, IReadOnlyList<Wanted> wanted, Bar bar, Kinds kinds)
     {
         (this.open, this.wanted, this.bar, this.kinds) = (open, wanted, bar, kinds);
+        bought = [.. wanted.Select(w => w.Bottle.Name)];
+        ways = [.. open.Select(_ => new ConcurrentDictionary<string, bool>())];
         matters = [.. open.AsParallel().AsOrdered().Select(w => Bits(b => w.Fit.MayTake(b.Kind)))];
     }
 
@@ -36,10 +40,14 @@ internal sealed class Openings
     /// <summary>The fit of a spec with those bottles.</summary>
     public Fit Fit(int spec, int[] set) => With(spec, Bits(set)).Fit;
 
+    /// <summary>The distances of those specs together, JND, but for what is the same with each of the sets.</summary>
+    public double Distance(IReadOnlyList<int> specs, int[] set, IReadOnlyList<int[]> sets) =>
+        specs.Where(s => sets.Any(o => ((Bits(o) ^ Bits(set)) & matters[s]) != 0)).AsParallel().AsOrdered().Select(s => Fit(s, set).LeastJnd!.Value).ToList().Sum();
+
     private Opening With(int spec, ulong set)
     {
         var bits = set & matters[spec];
-        return known.GetOrAdd((spec, bits), key => new(() => new Opening(open[key.Spec].Fit, homes.GetOrAdd(key.Set, Richer), kinds))).Value;
+        return known.GetOrAdd((spec, bits), key => new(() => new Opening(open[key.Spec].Fit, homes.GetOrAdd(key.Set, Richer), kinds, i => bought.Contains(i.Name), ways[key.Spec]))).Value;
     }
 
     private Bar Richer(ulong set)
@@ -59,11 +67,11 @@ internal sealed class Openings
     {
         private readonly Lazy<Fit> fit;
 
-        public Opening(Fit was, Bar richer, Kinds kinds)
+        public Opening(Fit was, Bar richer, Kinds kinds, Func<ShelfItem, bool> isBought, ConcurrentDictionary<string, bool> ways)
         {
             var enough = was.OutOfReach.Count > 0 ? Tonight.StillThatDrink : Tonight.Noticed;
             fit = new(() => Fitting.Fit.Nearest(was.Spec, richer, kinds));
-            IsOpen = Fitting.Fit.Of(was.Spec, richer, kinds).ComesWithin(enough);
+            IsOpen = was.With(richer, kinds).ComesWithin(enough, isBought, ways);
         }
 
         public bool IsOpen { get; }

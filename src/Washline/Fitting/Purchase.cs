@@ -31,7 +31,7 @@ public sealed record Purchase(IReadOnlyList<Wanted> Bottles, IReadOnlyList<Fit> 
                 .GroupBy(p => (p.Opens.Count, Price: p.Price ?? decimal.MaxValue)).OrderByDescending(g => g.Key.Count).ThenBy(g => g.Key.Price).FirstOrDefault()?.ToList();
             if (found is null || found[0].Opens.Count <= (best.Count > 0 ? best[^1].Opens.Count : 0)) continue;
             // Only where as many are opened at the same price it counts how near they come.
-            var (chosen, opens, price) = found.Count == 1 ? found[0] : found.OrderBy(p => p.Opens.Sum(s => openings.Fit(s, p.Set).LeastJnd!.Value))
+            var (chosen, opens, price) = found.Count == 1 ? found[0] : found.OrderBy(p => openings.Distance(p.Opens, p.Set, [.. found.Select(f => f.Set)]))
                 .ThenBy(p => string.Join(", ", p.Set.Select(i => wanted[i].Kind.Id)), StringComparer.Ordinal).First();
             best.Add(new Purchase([.. chosen.Select(i => wanted[i])], [.. opens.AsParallel().AsOrdered().Select(s => openings.Fit(s, chosen))], price));
         }

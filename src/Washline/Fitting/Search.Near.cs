@@ -7,6 +7,46 @@ namespace Washline.Fitting;
 /// <content>Where a search begins, where it may look, and how far its quick guess is to be trusted.</content>
 internal sealed partial class Search
 {
+    // The quick guess.
+    private Estimate Quick => estimate ?? throw new InvalidOperationException("The search has not begun.");
+
+    // The first answer, by the full model.
+    private (int[] At, double Distance)? First
+    {
+        get
+        {
+            if (estimate is not null) return start;
+            estimate = About(makers);
+            if (Near(makers, int.MaxValue) is not { } near) return null;
+            var exact = Distance(Grid.Choices(near.At));
+            if (Math.Abs(exact - near.Distance) > Recentre) estimate = About(near.At);
+            start = (near.At, exact);
+            return start;
+        }
+    }
+
+    // The first answer, and how far the guess is to be trusted there.
+    private void Begin()
+    {
+        if (begun) return;
+        begun = true;
+        if (First is not var (at, distance)) return;
+        Beside(at, distance);
+        doubtful = met is var (low, high) && high - low > Doubt;
+        if (Grid.Size > Few || !(doubtful || (Grid.Sum(at).MetMass < Little && service.Technique != Technique.NoIce))) return;
+        (everything, doubtful) = (Everything(), false);
+    }
+
+    // Whether the lines alone, each with what is least noticed of it in a drink of any volume that matters, come to more than that.
+    private bool IsBeyond(double jnd)
+    {
+        if (jnd >= Farthest) return false;
+        var reach = Meant.Reach(jnd);
+        var sum = 0.0;
+        for (var i = 0; i < Grid.Lines; i++) sum += Grid.Line(i).Least(target.VolumeMl / reach, target.VolumeMl * reach);
+        return sum > jnd * jnd;
+    }
+
     // The volumes of drinks that are no farther than that and that are allowed, mL.
     private (double LowMl, double HighMl)? Volumes(double limit)
     {
@@ -19,7 +59,7 @@ internal sealed partial class Search
     private (int[] At, double Distance)? Near(int[] from, int mostChanges)
     {
         var at = (int[])from.Clone();
-        var least = Possible(at, mostChanges) && Grid.Sum(at) is var sum ? Penalised(estimate.Square(sum, at), sum) : double.PositiveInfinity;
+        var least = Possible(at, mostChanges) && Grid.Sum(at) is var sum ? Penalised(Quick.Square(sum, at), sum) : double.PositiveInfinity;
         // Line after line, until none has changed since this one was looked at.
         for (var (i, still) = (0, 0); still < at.Length; i = (i + 1) % at.Length)
         {
@@ -30,7 +70,7 @@ internal sealed partial class Search
             var rest = Grid.Sum(at) - line.Adds(was);
             for (var c = 0; c <= end; c += 4)
             {
-                var squares = estimate.Squares(rest, at, i, c, end, least);
+                var squares = Quick.Squares(rest, at, i, c, end, least);
                 for (var k = 0; k < 4 && c + k <= end; k++)
                 {
                     at[i] = c + k;
@@ -51,7 +91,7 @@ internal sealed partial class Search
         return free ? square : square + penalty * Over(within, totals);
     }
 
-    private double Over(Allowed limits, in Totals totals) => free ? 0 : limits.Over(estimate.Sip(totals), totals.Ethanol, totals.Price);
+    private double Over(Allowed limits, in Totals totals) => free ? 0 : limits.Over(Quick.Sip(totals), totals.Ethanol, totals.Price);
 
     private bool Possible(int[] at, int mostChanges)
     {
@@ -64,23 +104,22 @@ internal sealed partial class Search
     private bool Fits(int[] at) => (!Grid.Shares || Grid.AllFit(Grid.Choices(at))) && (refused.Count == 0 || !refused.Contains(at));
 
     // How much farther than the guess the full model has a candidate, or several side by side.
-    private double Off(int[] at) => Distance(Grid.Choices(at)) - Math.Sqrt(estimate.Square(Grid.Sum(at), at));
+    private double Off(int[] at) => Distance(Grid.Choices(at)) - Math.Sqrt(Quick.Square(Grid.Sum(at), at));
 
     private void Meet(List<(int[] At, double Square)> candidates)
     {
-        Span<(Mixture First, Mixture Last)> drinks = stackalloc (Mixture, Mixture)[Meetings.Most];
-        Span<Chilled> chilled = stackalloc Chilled[Meetings.Most];
-        for (var from = 0; from < candidates.Count; from += Meetings.Most)
-        {
-            var count = Math.Min(Meetings.Most, candidates.Count - from);
-            for (var k = 0; k < count; k++) drinks[k] = Grid.Mixtures(Grid.Choices(candidates[from + k].At));
-            Meetings.After(drinks[..count], service, chilled);
-            for (var k = 0; k < count; k++)
-            {
-                var (at, square) = candidates[from + k];
-                Meet(Distance(Grid.Choices(at), Serving.Of(drinks[k].First, drinks[k].Last, service, chilled[k]).Sip) - Math.Sqrt(square));
-            }
-        }
+        var k = 0;
+        foreach (var four in candidates.Select(c => c.At).Chunk(Meetings.Most)) InFull(four, (_, d) => Meet(d - Math.Sqrt(candidates[k++].Square)));
+    }
+
+    // Up to four drinks by the full model.
+    private void InFull(int[][] four, Action<int[], double> found)
+    {
+        Span<(Mixture First, Mixture Last)> drinks = stackalloc (Mixture, Mixture)[four.Length];
+        Span<Chilled> chilled = stackalloc Chilled[four.Length];
+        for (var k = 0; k < four.Length; k++) drinks[k] = Grid.Mixtures(Grid.Choices(four[k]));
+        Meetings.After(drinks, service, chilled);
+        for (var k = 0; k < four.Length; k++) found(four[k], Distance(Grid.Choices(four[k]), Serving.Of(drinks[k].First, drinks[k].Last, service, chilled[k]).Sip));
     }
 
     // So much farther than the guess the full model has it, in the middle of what was met.
@@ -93,13 +132,13 @@ internal sealed partial class Search
 
     // How far guess and full model are apart one line away from that candidate: the nearest other amount, and the nearest of every other bottle that may come into it. Another bottle may bring the
     // drink to where the ice answers otherwise.
-    private void Beside(int[] from)
+    private void Beside(int[] from, double exact)
     {
         var at = (int[])from.Clone();
-        var square = estimate.Square(Grid.Sum(from), from);
+        var square = Quick.Square(Grid.Sum(from), from);
         var most = Math.Sqrt(square) + Suspect;
         var candidates = new List<(int[] At, double Square)>();
-        Meet(exactStart - Math.Sqrt(square));
+        Meet(exact - Math.Sqrt(square));
         for (var i = 0; i < at.Length; i++)
         {
             var (line, bottles) = (Grid.Marks(i), Grid.Bottles(i));
@@ -111,7 +150,7 @@ internal sealed partial class Search
                 while (end + 1 < line.Length && bottles[end + 1] == bottle) end++;
                 for (; c <= end; c += 4)
                 {
-                    var squares = estimate.Squares(rest, at, i, c, end, least);
+                    var squares = Quick.Squares(rest, at, i, c, end, least);
                     for (var k = 0; k < 4 && c + k <= end; k++)
                     {
                         if (c + k != from[i] && squares[k] < least) (best, least) = (c + k, squares[k]);
@@ -128,6 +167,7 @@ internal sealed partial class Search
             at[i] = from[i];
         }
 
+        candidates.Add((makers, Quick.Square(Grid.Sum(makers), makers)));
         Meet(candidates);
     }
 
@@ -139,6 +179,7 @@ internal sealed partial class Search
         Span<Vector256<double>> farthest = stackalloc Vector256<double>[5];
         var reach = new double[5];
         var one = new double[5];
+        var mass = 0.0; // of all lines together
         var totals = Grid.Sum(at);
         MeltGuess.Of(FourTotals.Of(totals, totals, totals, totals), service.InGlass, centre);
         for (var i = 0; i < at.Length; i++)
@@ -156,12 +197,19 @@ internal sealed partial class Search
             {
                 var far = Math.Max(Math.Max(farthest[k][0], farthest[k][1]), Math.Max(farthest[k][2], farthest[k][3]));
                 (reach[k], one[k]) = (reach[k] + far * far, Math.Max(one[k], far));
+                if (k == 3) mass += far;
             }
         }
 
+        var (first, last) = Grid.Mixtures(Grid.Choices(at));
         // What one line can do alone is within reach: another bottle may bring the drink to where the ice answers otherwise.
         for (var k = 0; k < 5; k++) reach[k] = Math.Max(one[k], Wide * Math.Sqrt(reach[k]));
-        var (first, last) = Grid.Mixtures(Grid.Choices(at));
+        // And so is where there begins to be less ice to the drink, if all lines together come there.
+        foreach (var turn in MeltGuess.Bends(3, first, service))
+        {
+            if (Math.Abs(turn) < mass) reach[3] = Math.Max(reach[3], Math.Min(mass, Past * Math.Abs(turn)));
+        }
+
         return new Estimate(Grid, new MeltGuess(first, last, service, reach), meant);
     }
 }

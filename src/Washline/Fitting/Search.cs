@@ -14,11 +14,15 @@ internal sealed partial class Search
     private const double Recentre = 0.004; // JND: where the guess is farther off at the best candidate, it is made anew there
     private const long MostWork = 40_000_000; // lines of candidates looked at: some seconds, and nobody waits longer for a last hundredth of a JND
     private const int Bounding = 100; // candidates that one could look at while a stretch is bounded
+    private const double Doubt = 0.1; // JND: where guess and full model are so differently apart, the guess is worth nothing
+    private const double Little = 40; // g: so little drink freezes or melts all its ice, and the guess knows neither
+    private const int Few = 200; // candidates that are all computed in full then
     private const double FewEnough = 2500; // candidates that are looked at without parting the stretch
 
     private const double Suspect = 0.3; // JND beyond the best guess: a bottle that may come into it, if the guess is off there
     private const double Farthest = 12; // JND: nobody asks how another drink is best made
     private const double Wide = 0.6; // of how far lines go that are changed one at a time: the steps of the quick guess
+    private const double Past = 1.5; // as far as a bend is, and half as far again
     private const double Leeway = 0.002; // share by which a quick guess may stand beyond a limit and still be looked at in full
 
     /// <summary>Told of up to four candidates that differ in one line; answers with the D² from which on candidates do not matter now.</summary>
@@ -35,10 +39,13 @@ internal sealed partial class Search
     private readonly Allowed within;
     private readonly bool free;
     private readonly int[] makers;
-    private Estimate estimate;
+    private List<(double Distance, int[] At)>? everything; // by the full model, where the guess is not to be trusted
     private readonly HashSet<int[]> refused = new(Places.Same);
-    private readonly int[]? start;
-    private readonly double exactStart;
+    private Estimate? estimate; // when it is first asked for
+    private (int[] At, double Distance)? start; // by the full model
+    private bool begun;
+    private bool doubtful;
+    private bool stopped;
     private (double Low, double High)? met;
 
     /// <summary>A search.</summary>
@@ -53,12 +60,6 @@ internal sealed partial class Search
         (free, within) = (this.allowed == Allowed.Everything, this.allowed.Within(Leeway));
         Grid = grid ?? new Grid(slots, service.InGlass);
         makers = Grid.Makers();
-        estimate = About(makers);
-        if (Near(makers, int.MaxValue) is not { } near) return;
-        start = near.At;
-        exactStart = Distance(Grid.Choices(start));
-        if (Math.Abs(exactStart - near.Distance) > Recentre) estimate = About(start);
-        Beside(start);
     }
 
     /// <summary>The lines.</summary>
@@ -67,8 +68,11 @@ internal sealed partial class Search
     /// <summary>What may be poured.</summary>
     public Grid Grid { get; }
 
-    /// <summary>Whether every search so far went on until nothing that was left could win; where so much is alike that it would take too long, it stops before.</summary>
-    public bool IsProven { get; private set; } = true;
+    /// <summary>
+    /// Whether every search so far went on until nothing that was left could win. Where so much is alike that it would take too long, it stops before; and where the guess of the ice is worth nothing
+    /// and there are too many candidates to follow them all over the ice, nobody knows.
+    /// </summary>
+    public bool IsProven => !stopped && !doubtful;
 
     /// <summary>The candidate with the least D among those that change at most so many amounts; nothing when there is none, or none nearer than the limit.</summary>
     /// <param name="mostChanges">How many amounts may differ from the maker's.</param>
@@ -95,10 +99,17 @@ internal sealed partial class Search
                 if (exact < least - 1e-12 || (exact < least + 1e-9 && best is not null && Easier(choices, best))) (best, least) = (choices, exact);
             }
 
-            if (best is null && (!IsProven || passedOver + Offset >= Math.Min(Farthest, nearer))) return (null, double.MaxValue);
+            if (best is null && (stopped || passedOver + Offset >= Math.Min(Farthest, nearer))) return (null, double.MaxValue);
             // Where the guess was found farther off than was allowed for, what was passed over is looked at again.
-            if (Math.Min(least, nearer) + Apart(Math.Min(least, nearer)) <= passedOver + Offset || double.IsPositiveInfinity(passedOver) || !IsProven) return least <= nearer ? (best, least) : (null, least);
+            if (Math.Min(least, nearer) + Apart(Math.Min(least, nearer)) <= passedOver + Offset || double.IsPositiveInfinity(passedOver) || stopped) return least <= nearer ? (best, least) : (null, least);
         }
+    }
+
+    /// <summary>Whether any candidate is less than that off, JND.</summary>
+    public bool ComesWithin(double jnd)
+    {
+        if (IsBeyond(jnd)) return false;
+        return (free && First is { } first && first.Distance < jnd) || Best(int.MaxValue, jnd) is ({ }, var least) && least < jnd;
     }
 
     /// <summary>The maker's amounts, each from the nearest bottle that holds enough; nothing when what is left does not go round.</summary>
@@ -161,14 +172,17 @@ internal sealed partial class Search
     }
 
     /// <summary>D of those choices by the quick guess.</summary>
-    internal double Guess(int[] at) => Math.Sqrt(estimate.Square(Grid.Sum(at), at)) + Offset;
+    internal double Guess(int[] at) => Math.Sqrt(Quick.Square(Grid.Sum(at), at)) + Offset;
 
     // Every candidate whose guess is near the best guess, the best first, and the guess from which on candidates were passed over.
     private List<(double Guess, int[] At)> Found(int mostChanges, double nearer, out double passedOver)
     {
         passedOver = double.PositiveInfinity;
-        var again = mostChanges >= makers.Length && start is not null && Possible(start, mostChanges);
-        var near = again ? (start!, Math.Sqrt(estimate.Square(Grid.Sum(start!), start!))) : Near(makers, mostChanges);
+        if (IsBeyond(nearer)) return [];
+        Begin();
+        if (everything is not null) return [.. everything.Where(c => c.Distance <= nearer + LeastApart && Possible(c.At, mostChanges))];
+        var again = mostChanges >= makers.Length && start is { } known && Possible(known.At, mostChanges);
+        var near = again ? (start!.Value.At, Math.Sqrt(Quick.Square(Grid.Sum(start.Value.At), start.Value.At))) : Near(makers, mostChanges);
         // How far off the guess is where this search begins; that is looked at in full even where it seems to lie beyond what is asked for.
         if (!again && near is { } from) Meet(Off(from.At));
         var limit = Math.Min(nearer - Offset, near?.Distance ?? double.PositiveInfinity);
@@ -180,7 +194,7 @@ internal sealed partial class Search
         {
             // Stopped: no candidate matters any more.
             if ((work += at.Length * places.Length) > MostWork) return double.NegativeInfinity;
-            var squares = estimate.Squares(rest, at, line, places, limit * limit);
+            var squares = Quick.Squares(rest, at, line, places, limit * limit);
             for (var k = 0; k < places.Length; k++)
             {
                 if (squares[k] > limit * limit) continue;
@@ -201,7 +215,7 @@ internal sealed partial class Search
         var open = new Stack<Stretch>();
         open.Push(Stretch.Whole(Grid, low, high, near?.At ?? makers, mostChanges == 0));
         if (open.Peek().Kept.Any(k => k.Length == 0)) return [];
-        using var slab = new Slab(Grid, estimate, meant, open.Peek());
+        using var slab = new Slab(Grid, Quick, meant, open.Peek());
         while (work <= MostWork && open.TryPop(out var stretch))
         {
             // The limit may have come down since.
@@ -224,7 +238,7 @@ internal sealed partial class Search
             }
         }
 
-        IsProven &= work <= MostWork;
+        stopped |= work > MostWork;
         passedOver = limit;
         return [.. found.Where((f, i) => f.Guess <= limit || (i == 0 && near is not null)).DistinctBy(f => f.At, Places.Same).OrderBy(f => f.Guess)];
     }

@@ -1,3 +1,5 @@
+using System.Collections.Concurrent;
+using System.Runtime.CompilerServices;
 using Washline.Drinks;
 
 namespace Washline.Fitting;
@@ -23,8 +25,14 @@ public static class StandIns
     public static IEnumerable<(string Asked, string Bottle, double Jnd, string Reason)> Exceptions =>
         Table.Value.Select(e => (e.Key.Asked, e.Key.Bottle, e.Value.Jnd, e.Value.Reason));
 
+    // A home's bottles are held against the same few kinds again and again.
+    private static readonly ConditionalWeakTable<Kind, ConcurrentDictionary<Kind, (double Jnd, string Reason)>> Known = [];
+
     /// <summary>Distance in JND, 0 to 9, and the reason where one was set by hand.</summary>
-    public static (double Jnd, string Reason) Between(Kind asked, Kind bottle)
+    public static (double Jnd, string Reason) Between(Kind asked, Kind bottle) =>
+        Known.GetValue(asked, _ => new(ReferenceEqualityComparer.Instance)).GetOrAdd(bottle, Apart, asked);
+
+    private static (double Jnd, string Reason) Apart(Kind bottle, Kind asked)
     {
         if (asked.Id == bottle.Id) return (0, "");
         if (Table.Value.TryGetValue((asked.Id, bottle.Id), out var set)) return set;
