@@ -4,49 +4,9 @@ using Washline.Mixtures;
 
 namespace Washline.Fitting;
 
-/// <content>Where a search begins, where it may look, and how far its quick guess is to be trusted.</content>
+/// <content>Where a search may look, and how far its quick guess is to be trusted.</content>
 internal sealed partial class Search
 {
-    // The quick guess.
-    private Estimate Quick => estimate ?? throw new InvalidOperationException("The search has not begun.");
-
-    // The first answer, by the full model.
-    private (int[] At, double Distance)? First
-    {
-        get
-        {
-            if (estimate is not null) return start;
-            estimate = About(makers);
-            if (Near(makers, int.MaxValue) is not { } near) return null;
-            var exact = Distance(Grid.Choices(near.At));
-            if (Math.Abs(exact - near.Distance) > Recentre) estimate = About(near.At);
-            start = (near.At, exact);
-            return start;
-        }
-    }
-
-    // The first answer, and how far the guess is to be trusted there.
-    private void Begin()
-    {
-        if (begun) return;
-        begun = true;
-        if (First is not var (at, distance)) return;
-        Beside(at, distance);
-        doubtful = met is var (low, high) && high - low > Doubt;
-        if (Grid.Size > Few || !(doubtful || (Grid.Sum(at).MetMass < Little && service.Technique != Technique.NoIce))) return;
-        (everything, doubtful) = (Everything(), false);
-    }
-
-    // Whether the lines alone, each with what is least noticed of it in a drink of any volume that matters, come to more than that.
-    private bool IsBeyond(double jnd)
-    {
-        if (jnd >= Farthest) return false;
-        var reach = Meant.Reach(jnd);
-        var sum = 0.0;
-        for (var i = 0; i < Grid.Lines; i++) sum += Grid.Line(i).Least(target.VolumeMl / reach, target.VolumeMl * reach);
-        return sum > jnd * jnd;
-    }
-
     // The volumes of drinks that are no farther than that and that are allowed, mL.
     private (double LowMl, double HighMl)? Volumes(double limit)
     {

@@ -8,8 +8,8 @@ namespace Washline.Fitting;
 /// </summary>
 internal sealed partial class Search
 {
-    private const double Caution = 1.5; // how many times the worst difference met between guess and full model is allowed for
-    private const double LeastApart = 0.0025; // JND that guess and full model are taken to be apart at the least
+    private const double Caution = 2; // how many times the worst difference met between guess and full model is allowed for
+    private const double LeastApart = 0.004; // JND that guess and full model are taken to be apart at the least
     private const double ShareApart = 0.0005; // of D², and so much more
     private const double Recentre = 0.004; // JND: where the guess is farther off at the best candidate, it is made anew there
     private const long MostWork = 40_000_000; // lines of candidates looked at: some seconds, and nobody waits longer for a last hundredth of a JND
@@ -18,6 +18,8 @@ internal sealed partial class Search
     private const double Little = 40; // g: so little drink freezes or melts all its ice, and the guess knows neither
     private const int Few = 200; // candidates that are all computed in full then
     private const double FewEnough = 2500; // candidates that are looked at without parting the stretch
+
+    private const double Tie = 1e-9; // JND
 
     private const double Suspect = 0.3; // JND beyond the best guess: a bottle that may come into it, if the guess is off there
     private const double Farthest = 12; // JND: nobody asks how another drink is best made
@@ -82,7 +84,7 @@ internal sealed partial class Search
         while (true)
         {
             var found = Found(mostChanges, nearer, out var passedOver);
-            (Choice[]? best, var least) = (null, double.MaxValue);
+            (Choice[]? best, int[] bestAt, var least) = (null, [], double.MaxValue);
             foreach (var (d, at) in found)
             {
                 if (d + Offset - Apart(d) > least) break;
@@ -96,20 +98,13 @@ internal sealed partial class Search
                     continue;
                 }
 
-                if (exact < least - 1e-12 || (exact < least + 1e-9 && best is not null && Easier(choices, best))) (best, least) = (choices, exact);
+                if (exact < least - Tie || (exact < least + Tie && best is not null && IsEasier(at, bestAt))) (best, bestAt, least) = (choices, at, exact);
             }
 
             if (best is null && (stopped || passedOver + Offset >= Math.Min(Farthest, nearer))) return (null, double.MaxValue);
             // Where the guess was found farther off than was allowed for, what was passed over is looked at again.
             if (Math.Min(least, nearer) + Apart(Math.Min(least, nearer)) <= passedOver + Offset || double.IsPositiveInfinity(passedOver) || stopped) return least <= nearer ? (best, least) : (null, least);
         }
-    }
-
-    /// <summary>Whether any candidate is less than that off, JND.</summary>
-    public bool ComesWithin(double jnd)
-    {
-        if (IsBeyond(jnd)) return false;
-        return (free && First is { } first && first.Distance < jnd) || Best(int.MaxValue, jnd) is ({ }, var least) && least < jnd;
     }
 
     /// <summary>The maker's amounts, each from the nearest bottle that holds enough; nothing when what is left does not go round.</summary>
@@ -243,10 +238,10 @@ internal sealed partial class Search
         return [.. found.Where((f, i) => f.Guess <= limit || (i == 0 && near is not null)).DistinctBy(f => f.At, Places.Same).OrderBy(f => f.Guess)];
     }
 
-    // Ties: fewer changes, then fewer amounts by eye.
-    private static bool Easier(Choice[] a, Choice[] b)
+    // Ties: fewer changes, then fewer amounts by eye, then the bottle that stands nearer or holds more.
+    private bool IsEasier(int[] a, int[] b)
     {
-        static (int, int) Trouble(Choice[] c) => (c.Count(x => !x.Mark.IsMakers), c.Count(x => x.Mark.ByEye));
-        return Trouble(a).CompareTo(Trouble(b)) < 0;
+        (int, int) Trouble(int[] at) => (at.Where((c, i) => !Grid.IsMakers(i)[c]).Count(), at.Where((c, i) => Grid.Choices(i)[c].Mark.ByEye).Count());
+        return Trouble(a).CompareTo(Trouble(b)) is var trouble and not 0 ? trouble < 0 : a.AsSpan().SequenceCompareTo(b) < 0;
     }
 }

@@ -106,18 +106,20 @@ internal sealed partial class Slab
         celsiusFrom = degrees - mean.Celsius;
     }
 
-    // How far volume and temperature of candidates are from their sums: tried on some, always the same, among the choices that matter. The sums are put in the middle of what was met.
+    // How far volume and temperature of candidates are from their sums: tried on some, always the same, among the choices that matter and where the volume lies in the stretch; where too few do, on
+    // others too. At the mean drink both are right. The sums are put in the middle of what was met.
     [SkipLocalsInit]
     private void Measure()
     {
-        const int tried = 12;
+        const int tried = 12, enough = 6, last = 36;
         const double caution = 2, leastOff = 1e-4, leastOffC = 0.01;
         var lot = 12345u;
-        var (lowMl, highMl, lowC, highC) = (double.MaxValue, double.MinValue, double.MaxValue, double.MinValue);
+        var (lowMl, highMl, lowC, highC) = (0.0, 0.0, 0.0, 0.0);
         Span<Totals> totals = stackalloc Totals[4];
         Span<double> volumes = stackalloc double[4];
         Span<double> temperatures = stackalloc double[4];
-        for (var t = 0; t < tried; t += 4)
+        var met = 0;
+        for (var t = 0; t < tried || (met < enough && t < last); t += 4)
         {
             for (var k = 0; k < 4; k++)
             {
@@ -145,13 +147,13 @@ internal sealed partial class Slab
             var (poured, celsius) = estimate.Poured(FourTotals.Of(totals[0], totals[1], totals[2], totals[3]));
             for (var k = 0; k < 4; k++)
             {
-                if (volumes[k] < stretch.LowMl * (1 - 2 * half) || volumes[k] > stretch.HighMl * (1 + 2 * half)) continue;
+                if (t < tried && (volumes[k] < stretch.LowMl * (1 - 2 * half) || volumes[k] > stretch.HighMl * (1 + 2 * half))) continue;
+                met++;
                 var (ml, degrees) = (poured[k] - volumes[k], celsius[k] - temperatures[k]);
                 (lowMl, highMl, lowC, highC) = (Math.Min(lowMl, ml), Math.Max(highMl, ml), Math.Min(lowC, degrees), Math.Max(highC, degrees));
             }
         }
 
-        if (lowMl > highMl) (lowMl, highMl, lowC, highC) = (0, 0, 0, 0);
         volumeFrom += (lowMl + highMl) / 2;
         celsiusFrom += (lowC + highC) / 2;
         OffMl = caution * (highMl - lowMl) / 2 + leastOff * middleMl;

@@ -1,0 +1,78 @@
+using Washline.Drinks;
+using Washline.Mixtures;
+
+namespace Washline.Fitting;
+
+/// <content>How a search begins: what shows before any ice, the first answer, and a grid so small that all of it is tried.</content>
+internal sealed partial class Search
+{
+    /// <summary>Whether any candidate is less than that off, JND.</summary>
+    public bool ComesWithin(double jnd)
+    {
+        if (IsBeyond(jnd)) return false;
+        return (free && First is { } first && first.Distance < jnd) || (Best(int.MaxValue, jnd) is ({ }, var least) && least < jnd);
+    }
+
+    // The quick guess.
+    private Estimate Quick => estimate ?? throw new InvalidOperationException("The search has not begun.");
+
+    // The first answer, by the full model.
+    private (int[] At, double Distance)? First
+    {
+        get
+        {
+            if (estimate is not null) return start;
+            estimate = About(makers);
+            if (Near(makers, int.MaxValue) is not { } near) return null;
+            var exact = Distance(Grid.Choices(near.At));
+            if (Math.Abs(exact - near.Distance) > Recentre) estimate = About(near.At);
+            start = (near.At, exact);
+            return start;
+        }
+    }
+
+    // The first answer, and how far the guess is to be trusted there.
+    private void Begin()
+    {
+        if (begun) return;
+        begun = true;
+        if (First is not var (at, distance)) return;
+        Beside(at, distance);
+        doubtful = met is var (low, high) && high - low > Doubt;
+        if (Grid.Size > Few || !(doubtful || (Grid.Sum(at).MetMass < Little && service.Technique != Technique.NoIce))) return;
+        (everything, doubtful) = (Everything(), false);
+    }
+
+    // Whether the lines alone, each with what is least noticed of it in a drink of any volume that matters, come to more than that.
+    private bool IsBeyond(double jnd)
+    {
+        if (jnd >= Farthest) return false;
+        var reach = Meant.Reach(jnd);
+        var sum = 0.0;
+        for (var i = 0; i < Grid.Lines; i++) sum += Grid.Line(i).Least(target.VolumeMl / reach, target.VolumeMl * reach);
+        return sum > jnd * jnd * (1 + 1e-9);
+    }
+
+    // Every candidate by the full model, four at a time, the nearest first.
+    private List<(double Distance, int[] At)> Everything()
+    {
+        var found = new List<(double Distance, int[] At)>();
+        foreach (var four in From(0, new int[Grid.Lines]).Chunk(Meetings.Most)) InFull(four, (at, d) => found.Add((d, at)));
+        found.Sort((a, b) => a.Distance.CompareTo(b.Distance));
+        return found;
+    }
+
+    private IEnumerable<int[]> From(int line, int[] at)
+    {
+        for (at[line] = 0; at[line] < Grid.Marks(line).Length; at[line]++)
+        {
+            if (line == at.Length - 1)
+            {
+                if (!Grid.Shares || Grid.AllFit(Grid.Choices(at))) yield return (int[])at.Clone();
+                continue;
+            }
+
+            foreach (var rest in From(line + 1, at)) yield return rest;
+        }
+    }
+}
