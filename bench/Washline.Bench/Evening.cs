@@ -2,7 +2,6 @@ using System.Diagnostics;
 using System.Globalization;
 using Washline.Drinks;
 using Washline.Fitting;
-using Washline.Measures;
 using Washline.Tests.Fitting;
 
 namespace Washline.Bench;
@@ -16,14 +15,14 @@ internal static class Evening
     public static int Measure(int most)
     {
         // The runtime compiles what is hot once more while it runs: a first evening takes some three times as long.
-        for (var warm = 0; warm < 3; warm++) Tonight.Of(Home(1000, 100), Kinds.Catalogue);
+        for (var warm = 0; warm < 3; warm++) Tonight.Of(LargeHomes.Of(1000, 100), Kinds.Catalogue);
         Console.WriteLine($"Every spec fitted, and what to buy; s, {Environment.ProcessorCount} cores, in a process that is warm");
         Console.WriteLine();
         Console.WriteLine("| specs | bottles | fitted in, s | of it before any search, ms a spec | and what to buy, s | within reach |");
         Console.WriteLine("|---:|---:|---:|---:|---:|---:|");
         foreach (var specs in Specs.Where(s => s <= most))
         {
-            foreach (var bottles in Bottles) Row(Home(specs, bottles));
+            foreach (var bottles in Bottles) Row(LargeHomes.Of(specs, bottles));
         }
 
         return 0;
@@ -43,18 +42,5 @@ internal static class Evening
         watch.Restart();
         Tonight.Of(fits, bar, Kinds.Catalogue);
         Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"| {bar.Specs.Count} | {bar.Bottles.Count} | {fitted:0.00} | {before:0.00} | {watch.Elapsed.TotalSeconds:0.00} | {fits.Count(f => f.Closest is not null)} |"));
-    }
-
-    private static Bar Home(int specs, int bottles)
-    {
-        var kinds = Kinds.Catalogue.All.Where(k => Pour.Of("", k, null, null, null) is not null).ToList();
-        var lot = new Random(bottles);
-        return Bar.Empty with
-        {
-            Specs = [.. Enumerable.Range(0, specs).Select(i => SmallBars.Spec(new Random(i), 2 + i % 5) with { Title = $"Spec {i}" })],
-            // The kinds that the specs ask for most, then any.
-            Bottles = [.. Enumerable.Range(0, bottles).Select(i => SmallBars.Bottle($"bottle {i}", i < SmallBars.Asked.Count ? Kinds.Catalogue[SmallBars.Asked[i]] : kinds[lot.Next(kinds.Count)], lot) with { Left = Volume.FromMillilitres(500) })],
-            Measures = [new Measure("jigger", "ml", 5, 2.5, 60)],
-        };
     }
 }

@@ -26,6 +26,26 @@ public class LeastDistance
     [InlineData(8_486_414)]
     public void Nor_where_the_ice_is_hard_to_guess(int seed) => No_candidate_is_nearer(1, seed, 6000);
 
+    [Theory]
+    [InlineData(1655)] // hardly any candidate lies in one of its stretches of volume
+    public void Nor_among_three_hundred_bottles(int spec)
+    {
+        var home = LargeHomes.Of(spec + 1, 300);
+        var fit = Fit.Find(home.Specs[spec], home, Kinds.Catalogue);
+        Assert.InRange(fit.Candidates, 2500, 10_000);
+        Compare(fit, Words(home.Specs[spec]));
+    }
+
+    [Fact]
+    public void Of_two_bottles_alike_the_fuller_one_is_poured_however_they_stand()
+    {
+        var spec = DemoHome.Read("Two Gins\n\n60 ml gin\n30 ml lime juice\n20 ml simple syrup\n\nshake 12 s\n");
+        Bottle Of(string name, string id, double left) => new() { Name = name, Kind = Kinds.Catalogue[id], Left = Volume.FromMillilitres(left) };
+        Bottle[] bottles = [Of("a", "gin", 300), Of("b", "gin", 500), Of("c", "gin", 400), Of("lime", "lime-juice", 500), Of("syrup", "simple-syrup", 500)];
+        foreach (var shelf in new[] { bottles, [.. bottles.Reverse()] })
+            Assert.Equal("b", Fit.Find(spec, DemoHome.Bar with { Bottles = shelf }, Kinds.Catalogue).Closest!.Lines[0].Pour.Name);
+    }
+
     [Fact]
     public void No_candidate_of_the_demo_specs_is_nearer_or_simpler_where_the_measure_is_coarse()
     {
