@@ -127,8 +127,11 @@ internal sealed partial class Search
             at[i] = from[i];
         }
 
-        candidates.Add((makers, Quick.Square(Grid.Sum(makers), makers)));
         Meet(candidates);
+        // The maker's amounts, too, if by guess or in truth they may come into it.
+        if (Places.Same.Equals(makers, from)) return;
+        var (guess, truth) = (Math.Sqrt(Quick.Square(Grid.Sum(makers), makers)), Distance(Grid.Choices(makers)));
+        if (Math.Min(guess, truth) <= most) Meet(truth - guess);
     }
 
     // A guess about that candidate, as wide as lines go that are changed one at a time.

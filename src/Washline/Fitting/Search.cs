@@ -14,7 +14,7 @@ internal sealed partial class Search
     private const double Recentre = 0.004; // JND: where the guess is farther off at the best candidate, it is made anew there
     private const long MostWork = 40_000_000; // lines of candidates looked at: some seconds, and nobody waits longer for a last hundredth of a JND
     private const int Bounding = 100; // candidates that one could look at while a stretch is bounded
-    private const double Doubt = 0.1; // JND: where guess and full model are so differently apart, the guess is worth nothing
+    private const double Doubt = 0.5; // JND: where guess and full model are so differently apart, the guess is worth nothing
     private const double Little = 40; // g: so little drink freezes or melts all its ice, and the guess knows neither
     private const int Few = 200; // candidates that are all computed in full then
     private const double FewEnough = 2500; // candidates that are looked at without parting the stretch
