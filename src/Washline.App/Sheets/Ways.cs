@@ -8,6 +8,9 @@ namespace Washline.App.Sheets;
 /// <param name="Standing">Whether the closest stands; nothing where there is none.</param>
 public sealed record Ways(IReadOnlyList<Offer> Alternatives, IReadOnlyList<Closing> Closings, Standing? Standing)
 {
+    /// <summary>Said where the search cannot be sure of its answer.</summary>
+    public const string NotProven = "It is not certain here that nothing is nearer: too many amounts are alike, or the ice answers too differently to them.";
+
     private const double Same = 0.05; // JND: as it is meant
 
     /// <summary>All that is to be said of a fit. Several searches: some tens of milliseconds.</summary>

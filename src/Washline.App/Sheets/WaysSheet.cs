@@ -26,7 +26,7 @@ internal static class WaysSheet
         }
 
         if (ways.Standing is { } standing) text.Append("  ").AppendLine(Ways.Stands(standing, closest, fit.Straight!));
-        if (!fit.IsProven) text.AppendLine("  It is not certain here that nothing is nearer: too many amounts are alike, or the ice answers too differently to them.");
+        if (!fit.IsProven) text.Append("  ").AppendLine(Ways.NotProven);
         if (ways.Alternatives.Count + ways.Closings.Count > 0 || ways.Standing is not null || !fit.IsProven) text.AppendLine();
     }
 }

@@ -37,12 +37,12 @@ public sealed partial record Fit
         // Where the maker's amounts are near enough the closest is too.
         if (MakersJnd < jnd) return true;
         var search = Search();
-        if (Pouring(isNew).Any(s => known.GetOrAdd(Names(s), _ => Search(s, new Grid(s, Home.Service.InGlass, search.Grid)).ComesWithin(jnd)))) return true;
-        foreach (var split in SplitsOf(search, double.PositiveInfinity))
+        if (Pouring(isNew).Any(s => known.GetOrAdd(Names(s), _ => SearchLike(search, s).ComesWithin(jnd)))) return true;
+        foreach (var (_, split) in SplitsOf(search, double.PositiveInfinity))
         {
-            if (!split.Search.ComesWithin(jnd)) continue;
+            if (!split.ComesWithin(jnd)) continue;
             // A split has to gain a quarter of a JND on what is poured without; that is farther off than asked for.
-            if (split.Search.ComesWithin(jnd - QuarterJnd)) return true;
+            if (split.ComesWithin(jnd - QuarterJnd)) return true;
             return Find(this, nearestOnly: true).LeastJnd < jnd;
         }
 
@@ -55,7 +55,7 @@ public sealed partial record Fit
         IEnumerable<(IReadOnlyList<Slot> Slots, bool New)> ways = [(slots, false)];
         foreach (var (i, slot) in slots.Index())
         {
-            var each = slot.Options.Where(o => o.Bottles.Any(isNew)).Select(o => slot.With([o])).ToList();
+            var each = slot.Options.Where(o => o.Bottles.Any(isNew)).GroupBy(o => o.Item.Name).Select(o => slot.With([.. o])).ToList();
             if (each.Count == 0) continue;
             var old = slot.With([.. slot.Options.Where(o => !o.Bottles.Any(isNew))]);
             ways = ways.SelectMany(w => each.Select(e => (With(w.Slots, i, e), true)).Concat(old.Options.Count == 0 ? [] : [(With(w.Slots, i, old), w.New)]));
@@ -103,9 +103,9 @@ public sealed partial record Fit
     {
         private readonly Fit fit;
         private readonly Search search;
-        private readonly List<Splitting> splitting;
+        private readonly List<(int Line, Search Search)> splitting;
 
-        private Searches(Fit fit, Search search, List<Splitting> splitting, Choice[] closest, double least, int? line) =>
+        private Searches(Fit fit, Search search, List<(int Line, Search Search)> splitting, Choice[] closest, double least, int? line) =>
             (this.fit, this.search, this.splitting, Closest, Least, Line) = (fit, search, splitting, closest, least, line);
 
         /// <summary>The choices that come nearest.</summary>
@@ -121,9 +121,9 @@ public sealed partial record Fit
         public Choice[] Straight => search.Straight(out _) ?? Closest;
 
         /// <summary>On all the grids together.</summary>
-        public long Candidates => splitting.Aggregate(search.Grid.Size, (n, s) => n + Math.Min(s.Candidates, long.MaxValue - n));
+        public long Candidates => splitting.Aggregate(search.Grid.Size, (n, s) => n + Math.Min(s.Search.Grid.Size, long.MaxValue - n));
 
-        public bool IsProven => search.IsProven && splitting.TrueForAll(s => s.IsProven);
+        public bool IsProven => search.IsProven && splitting.TrueForAll(s => s.Search.IsProven);
 
         /// <summary>Searches for a fit; nothing where there is no answer, and what is missing then.</summary>
         public static (Searches? Found, OutOfReach? Missing) For(Fit fit)

@@ -89,7 +89,11 @@ public sealed partial record Fit
     private static Fit Of(Spec spec, Bar bar, Kinds kinds, ServedDrink? balance, Wishes wishes)
     {
         var target = ServedDrink.Of(spec, bar.Settings.IceWet, hand: bar.Settings.Hand);
-        var home = HomeService.Of(spec, target, bar, kinds);
+        return Of(spec, target, HomeService.Of(spec, target, bar, kinds), bar, kinds, balance, wishes);
+    }
+
+    private static Fit Of(Spec spec, ServedDrink target, HomeService home, Bar bar, Kinds kinds, ServedDrink? balance, Wishes wishes)
+    {
         var reach = balance is not null ? Reach.Riffed : wishes.MovesAim ? Reach.Lighter : Reach.Usual;
         var (slots, missing) = Slots.For(spec, target, bar, kinds, MostBottles, reach, balance is null, wishes.UseUp);
         var aim = Fitting.Aim.Of((balance ?? target).Served, slots, wishes, bar.Settings);
@@ -97,11 +101,7 @@ public sealed partial record Fit
     }
 
     /// <summary>The same spec with other bottles at home, nothing else being changed, without any search.</summary>
-    internal Fit With(Bar richer, Kinds kinds)
-    {
-        var (among, missing) = Slots.For(Spec, Target, richer, kinds, MostBottles, Reach.Usual, true, null);
-        return new Fit(Fitting.Aim.Of(Target.Served, among, Wishes.None, richer.Settings), richer.Measures) { Spec = Spec, Target = Target, Home = Home, OutOfReach = missing };
-    }
+    internal Fit With(Bar richer, Kinds kinds) => Of(Spec, Target, Home, richer, kinds, null, Wishes.None);
 
     /// <summary>What a drinker would notice if just this were poured: a bottle and an amount for each line of the search, in order.</summary>
     /// <param name="pours">Name of a thing at home and millilitres, line by line; a name that is not at home takes the first choice.</param>
@@ -139,6 +139,9 @@ public sealed partial record Fit
     internal Search SearchForTests() => Search();
 
     private Search Search(IReadOnlyList<Slot>? others = null, Grid? grid = null) => new(others ?? slots, Home.Service, aim.Sip, aim.Allowed, grid);
+
+    // A search that has lines in common with another one.
+    private Search SearchLike(Search other, IReadOnlyList<Slot> others) => Search(others, new Grid(others, Home.Service.InGlass, other.Grid));
 
     private Choice[] Choices(IReadOnlyList<(string Bottle, double Millilitres)> pours) =>
     [

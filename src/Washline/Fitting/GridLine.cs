@@ -65,9 +65,9 @@ internal sealed class GridLine
     /// <summary>The least that any of them adds to D² in a drink between those volumes, mL.</summary>
     public double Least(double lowMl, double highMl)
     {
-        var (least, end) = (Vector256.Create(double.PositiveInfinity), Marks.Length - 1);
+        var (least, end) = (new Leasts(0), Marks.Length - 1);
         Vector256<double> Of(int c) => Noticed(Math.Min(c, end));
-        for (var c = 0; c <= end; c += 4) least = Vector256.Min(least, LineCost.Leasts(Four.Turned(Of(c), Of(c + 1), Of(c + 2), Of(c + 3)), lowMl, highMl));
-        return Math.Min(Math.Min(least[0], least[1]), Math.Min(least[2], least[3]));
+        for (var c = 0; c <= end; c += 4) least.See(LineCost.Leasts(Four.Turned(Of(c), Of(c + 1), Of(c + 2), Of(c + 3)), lowMl, highMl), c);
+        return least.Value;
     }
 }

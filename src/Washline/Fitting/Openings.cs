@@ -41,8 +41,11 @@ internal sealed class Openings
     public Fit Fit(int spec, int[] set) => With(spec, Bits(set)).Fit;
 
     /// <summary>The distances of those specs together, JND, but for what is the same with each of the sets.</summary>
-    public double Distance(IReadOnlyList<int> specs, int[] set, IReadOnlyList<int[]> sets) =>
-        specs.Where(s => sets.Any(o => ((Bits(o) ^ Bits(set)) & matters[s]) != 0)).AsParallel().AsOrdered().Select(s => Fit(s, set).LeastJnd!.Value).ToList().Sum();
+    public double Distance(IReadOnlyList<int> specs, int[] set, IReadOnlyList<int[]> sets)
+    {
+        var differ = sets.Aggregate(0UL, (bits, other) => bits | (Bits(other) ^ Bits(set)));
+        return specs.Where(s => (differ & matters[s]) != 0).AsParallel().AsOrdered().Select(s => Fit(s, set).LeastJnd!.Value).ToList().Sum();
+    }
 
     private Opening With(int spec, ulong set)
     {

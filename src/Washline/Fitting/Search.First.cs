@@ -38,9 +38,9 @@ internal sealed partial class Search
         begun = true;
         if (First is not var (at, distance)) return;
         Beside(at, distance);
-        doubtful = met is var (low, high) && high - low > Doubt;
-        if (Grid.Size > Few || !(doubtful || (Grid.Sum(at).MetMass < Little && service.Technique != Technique.NoIce))) return;
-        (everything, doubtful) = (Everything(), false);
+        var worthless = met is var (low, high) && high - low > Doubt;
+        if (Grid.Size > Few) doubtful = worthless;
+        else if (worthless || (Grid.Sum(at).MetMass < Little && service.Technique != Technique.NoIce)) everything = Everything();
     }
 
     // Whether the lines alone, each with what is least noticed of it in a drink of any volume that matters, come to more than that.

@@ -20,7 +20,6 @@ internal sealed partial class Search
     private const double FewEnough = 2500; // candidates that are looked at without parting the stretch
 
     private const double Tie = 1e-9; // JND
-
     private const double Suspect = 0.3; // JND beyond the best guess: a bottle that may come into it, if the guess is off there
     private const double Farthest = 12; // JND: nobody asks how another drink is best made
     private const double Wide = 0.6; // of how far lines go that are changed one at a time: the steps of the quick guess
@@ -81,6 +80,7 @@ internal sealed partial class Search
     /// <param name="nearer">D that must not be passed.</param>
     public (Choice[]? Choices, double Distance) Best(int mostChanges, double nearer = double.PositiveInfinity)
     {
+        if (IsBeyond(nearer)) return (null, double.MaxValue);
         while (true)
         {
             var found = Found(mostChanges, nearer, out var passedOver);
@@ -166,14 +166,10 @@ internal sealed partial class Search
         return found.Where(Grid.AllFit);
     }
 
-    /// <summary>D of those choices by the quick guess.</summary>
-    internal double Guess(int[] at) => Math.Sqrt(Quick.Square(Grid.Sum(at), at)) + Offset;
-
     // Every candidate whose guess is near the best guess, the best first, and the guess from which on candidates were passed over.
     private List<(double Guess, int[] At)> Found(int mostChanges, double nearer, out double passedOver)
     {
         passedOver = double.PositiveInfinity;
-        if (IsBeyond(nearer)) return [];
         Begin();
         if (everything is not null) return [.. everything.Where(c => c.Distance <= nearer + LeastApart && Possible(c.At, mostChanges))];
         var again = mostChanges >= makers.Length && start is { } known && Possible(known.At, mostChanges);

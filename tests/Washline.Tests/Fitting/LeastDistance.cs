@@ -33,7 +33,7 @@ public class LeastDistance
         var home = LargeHomes.Of(spec + 1, 300);
         var fit = Fit.Find(home.Specs[spec], home, Kinds.Catalogue);
         Assert.InRange(fit.Candidates, 2500, 10_000);
-        Compare(fit, Words(home.Specs[spec]));
+        Compare(fit, fit.Spec.Title);
     }
 
     [Fact]
@@ -81,7 +81,7 @@ public class LeastDistance
 
     private static void No_candidate_is_nearer(int bars, int seed, int largest)
     {
-        foreach (var (spec, bar, fit) in SmallBars.Some(bars, seed, largest)) Compare(fit, $"{Words(spec)} from {string.Join(", ", bar.Bottles.Select(b => $"{b.Kind} {b.Strength}"))}");
+        foreach (var (spec, bar, fit) in SmallBars.Some(bars, seed, largest)) Compare(fit, SmallBars.Words(spec, bar));
     }
 
     private static void Compare(Fit fit, string what)
@@ -93,6 +93,4 @@ public class LeastDistance
         Assert.True(fit.Simplest.DistanceJnd <= least + Quarter + 1e-8, what);
         Assert.Equal(simplest, fit.Simplest.DistanceJnd, 1e-8);
     }
-
-    private static string Words(Spec spec) => $"{string.Join(", ", spec.Lines.Select(l => $"{l.Amount.Written} {l.Ingredient} {l.Strength}"))}; {spec.Method.Technique}, {spec.Ice}";
 }

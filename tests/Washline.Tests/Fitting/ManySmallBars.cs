@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Washline.Tests.Fitting;
 
 /// <summary>
@@ -18,7 +16,7 @@ public class ManySmallBars
     [Fact]
     public void Hardly_any_has_a_candidate_that_is_nearer_than_the_closest()
     {
-        var asked = int.TryParse(Environment.GetEnvironmentVariable("WASHLINE_BRUTE"), CultureInfo.InvariantCulture, out var many) ? many : (int?)null;
+        var asked = (int?)House.Number("WASHLINE_BRUTE");
         var (bars, candidates, missed) = (0, 0L, new List<string>());
         Parallel.For(0, ((asked ?? Few) + Batch - 1) / Batch, n =>
         {
@@ -29,7 +27,7 @@ public class ManySmallBars
                 {
                     (bars, candidates) = (bars + 1, candidates + fit.Candidates);
                     if (Math.Abs(off) < 1e-8) continue;
-                    missed.Add(FormattableString.Invariant($"{off:0.0000} JND: {string.Join(", ", spec.Lines.Select(l => $"{l.Amount.Written} {l.Ingredient}"))}; {spec.Method.Technique}, {spec.Ice}; at home {string.Join(", ", bar.Bottles.Select(b => $"{b.Kind} {b.Strength}"))}"));
+                    missed.Add(FormattableString.Invariant($"{off:0.0000} JND: {SmallBars.Words(spec, bar)}"));
                 }
             }
         });

@@ -47,6 +47,10 @@ public static class SmallBars
         }
     }
 
+    /// <summary>What is asked for, and what is at home.</summary>
+    public static string Words(Spec spec, Bar bar) =>
+        $"{string.Join(", ", spec.Lines.Select(l => $"{l.Amount.Written} {l.Ingredient} {l.Strength}"))}; {spec.Method.Technique}, {spec.Ice} from {string.Join(", ", bar.Bottles.Select(b => $"{b.Kind} {b.Strength}"))}";
+
     public static Spec Spec(Random lot, int? lines = null)
     {
         var families = Families.OrderBy(_ => lot.Next()).Take(lines ?? lot.Next(2, 5)).ToList();

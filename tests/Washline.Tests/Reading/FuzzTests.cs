@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Washline.Tests.Reading;
 
 /// <summary>A few thousand texts in every run; <c>./test --fuzz N [SECONDS]</c> reads N with each reader, all at once, and leaves a report.</summary>
@@ -7,11 +5,11 @@ public class FuzzTests
 {
     private const int Few = 1200;
     private static readonly string[] Readers = ["Written", "MenuLine", "Spoken", "Captions", "RecipeData", "Encodings", "Archives"];
-    private static readonly long? Many = Number("WASHLINE_FUZZ");
+    private static readonly long? Many = House.Number("WASHLINE_FUZZ");
 
     private static readonly Lazy<Dictionary<string, Task<FuzzRun>>> Asked = new(() => Readers.ToDictionary(r => r, r => Task.Factory.StartNew(() =>
     {
-        var run = Run(r, Many!.Value, TimeSpan.FromSeconds(Number("WASHLINE_FUZZ_SECONDS") ?? 86_400));
+        var run = Run(r, Many!.Value, TimeSpan.FromSeconds(House.Number("WASHLINE_FUZZ_SECONDS") ?? 86_400));
         lock (Readers) File.AppendAllText(House.Path("artifacts", "fuzz.txt"), run.Report + "\n");
         return run;
     }, CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default)));
@@ -32,8 +30,5 @@ public class FuzzTests
     public void A_seed_that_once_fell_is_answered() => Assert.Equal(0, FuzzReaders.Of("Archives").Run(20_444_823, 1, TimeSpan.FromSeconds(60)).Different);
 
     private static FuzzRun Run(string reader, long count, TimeSpan time) =>
-        FuzzReaders.Of(reader).Run((int)(Number("WASHLINE_FUZZ_SEED") ?? 20_000_101), count, time);
-
-    private static long? Number(string variable) =>
-        long.TryParse(Environment.GetEnvironmentVariable(variable), CultureInfo.InvariantCulture, out var number) ? number : null;
+        FuzzReaders.Of(reader).Run((int)(House.Number("WASHLINE_FUZZ_SEED") ?? 20_000_101), count, time);
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Washline.Tests.Fitting;
 
 namespace Washline.Tests.SecondOpinion;
@@ -20,7 +19,7 @@ public class AGeneralSolver
     [Fact]
     public void No_answer_of_a_general_solver_is_nearer_than_the_closest_and_most_are_the_same()
     {
-        var asked = int.TryParse(Environment.GetEnvironmentVariable("WASHLINE_FITS"), CultureInfo.InvariantCulture, out var many) ? many : (int?)null;
+        var asked = (int?)House.Number("WASHLINE_FITS");
         var (alike, near, proven, largest) = (0, 0, 0, 0L);
         var count = asked ?? Few;
         Parallel.For(0, count, n =>
