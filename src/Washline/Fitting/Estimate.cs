@@ -1,7 +1,6 @@
 using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 using Washline.Drinks;
-using Washline.Measures;
 using Washline.Mixtures;
 
 namespace Washline.Fitting;
@@ -11,9 +10,6 @@ internal sealed class Estimate(Grid grid, MeltGuess guess, Meant meant)
 {
     private const double LeastWater = 0.1; // of the water that was poured, however much of it ice took away
     private const double Trace = 1e-9; // g: of no drink there is nothing
-    private const double PerVolume = 1 / Jnd.VolumeShare;
-
-    private readonly double logMeant = Math.Log(meant.Sip.VolumeMl);
 
     /// <summary>The drink at the first sip.</summary>
     public Sip Sip(in Totals totals)
@@ -80,12 +76,7 @@ internal sealed class Estimate(Grid grid, MeltGuess guess, Meant meant)
         var totals = FourTotals.Of(ta, tb, tc, td);
         var (ml, celsius) = Poured(totals);
         var perMl = Vector256<double>.One / ml;
-        var sugar = Count(totals.Sweet * perMl * Meant.PerGram, Jnd.Sugar) - Vector256.Create(meant.Sugar);
-        var acid = Count(totals.Acid * perMl * Meant.PerGram, Jnd.Acid) - Vector256.Create(meant.Acid);
-        var strength = Count(totals.Ethanol * perMl * Meant.PercentPerGram, Jnd.Strength) - Vector256.Create(meant.Strength);
-        var volume = (Vector256.Log(ml) - Vector256.Create(logMeant)) * PerVolume;
-        var warm = celsius - Vector256.Create(meant.Sip.TemperatureC);
-        var square = sugar * sugar + acid * acid + strength * strength + volume * volume * Moves.VolumeWeight + warm * warm * Meant.OfCelsius;
+        var square = meant.Square(totals.Sweet, totals.Acid, totals.Ethanol, ml, perMl, celsius);
         if (Vector256.GreaterThanAll(square, Vector256.Create(most))) return square;
         var of = grid.Line(line);
         square += LineCost.Costs(Four.Turned(of.Noticed(a), of.Noticed(b), of.Noticed(c), of.Noticed(d)), perMl);
@@ -98,7 +89,4 @@ internal sealed class Estimate(Grid grid, MeltGuess guess, Meant meant)
 
         return square;
     }
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static Vector256<double> Count(Vector256<double> level, JndScale scale) => Four.Asinh(level * (scale.K / scale.Floor)) * (1 / scale.K);
 }

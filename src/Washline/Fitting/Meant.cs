@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+using System.Runtime.Intrinsics;
 using Washline.Drinks;
 using Washline.Measures;
 using Washline.Mixtures;
@@ -8,6 +10,11 @@ namespace Washline.Fitting;
 internal sealed class Meant(Sip sip)
 {
     private const double OfVolume = Moves.VolumeWeight / (Jnd.VolumeShare * Jnd.VolumeShare);
+
+    private readonly Taste sugar = new(Jnd.Sugar, Jnd.OfSugar(sip.SweetnessGPerL), PerGram);
+    private readonly Taste acid = new(Jnd.Acid, Jnd.OfAcid(sip.AcidGPerL), PerGram);
+    private readonly Taste strength = new(Jnd.Strength, Jnd.OfStrength(sip.StrengthPercent), PercentPerGram);
+    private readonly double perMl = 1 / sip.VolumeMl;
 
     /// <summary>Weight of a squared degree in D².</summary>
     public const double OfCelsius = Moves.TemperatureWeight / (Jnd.Degrees * Jnd.Degrees);
@@ -30,6 +37,21 @@ internal sealed class Meant(Sip sip)
     /// <summary>Its strength, counted.</summary>
     public double Strength { get; } = Jnd.OfStrength(sip.StrengthPercent);
 
+    /// <summary>D² of four drinks, but for what their lines add by themselves.</summary>
+    /// <param name="sweet">Grams as sucrose.</param>
+    /// <param name="acidG">Grams as citric.</param>
+    /// <param name="ethanol">Grams.</param>
+    /// <param name="ml">In the glass.</param>
+    /// <param name="one">One by that.</param>
+    /// <param name="celsius">°C.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public Vector256<double> Square(Vector256<double> sweet, Vector256<double> acidG, Vector256<double> ethanol, Vector256<double> ml, Vector256<double> one, Vector256<double> celsius)
+    {
+        var (a, b, c) = (sugar.Off(sweet * one), acid.Off(acidG * one), strength.Off(ethanol * one));
+        var (size, warm) = (Four.Log(ml * perMl), celsius - Vector256.Create(Sip.TemperatureC));
+        return a * a + b * b + c * c + size * size * OfVolume + warm * warm * OfCelsius;
+    }
+
     /// <summary>How large a drink may be beside it, as a ratio, before its volume alone makes that D.</summary>
     public static double Reach(double d) => Jnd.VolumeRatio(d / Math.Sqrt(Moves.VolumeWeight));
 
@@ -47,5 +69,21 @@ internal sealed class Meant(Sip sip)
 
         var off = Math.Max(0, Math.Log(lowMl / Sip.VolumeMl));
         return (OfVolume * off * off, 0, 0);
+    }
+
+    // One of the tastes: how far grams in a millilitre are from what was meant, in JND.
+    private readonly struct Taste(JndScale scale, double meant, double perGram)
+    {
+        private readonly double perLevel = perGram * scale.K / scale.Floor;
+        private readonly double perMeant = Math.Exp(-scale.K * meant);
+        private readonly double perK = 1 / scale.K;
+
+        // asinh z − asinh of what was meant, as one logarithm of a ratio near one.
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        public Vector256<double> Off(Vector256<double> gramsPerMl)
+        {
+            var z = gramsPerMl * perLevel;
+            return Four.Log((z + Vector256.Sqrt(z * z + Vector256<double>.One)) * perMeant) * perK;
+        }
     }
 }

@@ -17,7 +17,7 @@ internal sealed partial class Search
     private const double Doubt = 0.5; // JND: where guess and full model are so differently apart, the guess is worth nothing
     private const double Little = 40; // g: so little drink freezes or melts all its ice, and the guess knows neither
     private const int Few = 200; // candidates that are all computed in full then
-    private const double FewEnough = 2500; // candidates that are looked at without parting the stretch
+    private const double FewEnough = 6000; // candidates that are looked at without parting the stretch
 
     private const double Tie = 1e-9; // JND
     private const double Suspect = 0.3; // JND beyond the best guess: a bottle that may come into it, if the guess is off there
