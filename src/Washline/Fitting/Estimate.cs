@@ -23,7 +23,7 @@ internal sealed class Estimate(Grid grid, MeltGuess guess, Meant meant)
     public (Vector256<double> Ml, Vector256<double> Celsius) Poured(in FourTotals totals)
     {
         var (melt, celsius) = guess.For(totals);
-        var water = Vector256.Max(Vector256.Create(Trace), Vector256.Max(totals.Water * LeastWater, totals.Water + melt));
+        var water = Vector256.MaxNative(Vector256.Create(Trace), Vector256.MaxNative(totals.Water * LeastWater, totals.Water + melt));
         return (Mixture.MillilitresOf(water, totals.Ethanol, totals.Sugar, totals.AcidG, totals.AcidMl, totals.SolidsMl), celsius);
     }
 

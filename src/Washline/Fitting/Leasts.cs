@@ -1,3 +1,4 @@
+using System.Numerics;
 using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 
@@ -24,14 +25,24 @@ internal struct Leasts(int from)
     }
 
     /// <summary>The least.</summary>
-    public readonly double Value => Math.Min(Math.Min(least[0], least[1]), Math.Min(least[2], least[3]));
+    public readonly double Value
+    {
+        get
+        {
+            var two = Vector128.MinNative(least.GetLower(), least.GetUpper());
+            return Vector128.MinNative(two, Vector128.Shuffle(two, Vector128.Create(1, 0))).ToScalar();
+        }
+    }
 
     /// <summary>Its place.</summary>
     public readonly int Place
     {
         get
         {
-            var first = Vector256.ConditionalSelect(Vector256.Equals(least, Vector256.Create(Value)), places, Vector256.Create(double.PositiveInfinity));
+            var among = Vector256.Equals(least, Vector256.Create(Value));
+            var lanes = among.ExtractMostSignificantBits();
+            if (BitOperations.IsPow2(lanes)) return (int)places.GetElement(BitOperations.TrailingZeroCount(lanes));
+            var first = Vector256.ConditionalSelect(among, places, Vector256.Create(double.PositiveInfinity));
             return (int)Math.Min(Math.Min(first[0], first[1]), Math.Min(first[2], first[3]));
         }
     }

@@ -49,7 +49,7 @@ internal sealed class Meant(Sip sip)
     {
         var (a, b, c) = (sugar.Off(sweet * one), acid.Off(acidG * one), strength.Off(ethanol * one));
         var (size, warm) = (Four.Log(ml * perMl), celsius - Vector256.Create(Sip.TemperatureC));
-        return a * a + b * b + c * c + size * size * OfVolume + warm * warm * OfCelsius;
+        return Four.Plus(Four.Plus(Four.Plus(a * a, b, b), c, c), size * OfVolume, size) + warm * warm * OfCelsius;
     }
 
     /// <summary>How large a drink may be beside it, as a ratio, before its volume alone makes that D.</summary>
@@ -78,12 +78,7 @@ internal sealed class Meant(Sip sip)
         private readonly double perMeant = Math.Exp(-scale.K * meant);
         private readonly double perK = 1 / scale.K;
 
-        // asinh z − asinh of what was meant, as one logarithm of a ratio near one.
         [MethodImpl(MethodImplOptions.AggressiveInlining)]
-        public Vector256<double> Off(Vector256<double> gramsPerMl)
-        {
-            var z = gramsPerMl * perLevel;
-            return Four.Log((z + Vector256.Sqrt(z * z + Vector256<double>.One)) * perMeant) * perK;
-        }
+        public Vector256<double> Off(Vector256<double> gramsPerMl) => Four.Asinh(gramsPerMl * perLevel, Vector256.Create(perMeant)) * perK;
     }
 }

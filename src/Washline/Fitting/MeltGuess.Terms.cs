@@ -83,7 +83,7 @@ internal sealed partial class MeltGuess
         terms[t] = bend * bend;
     }
 
-    private Vector256<double> Scarce(Vector256<double> logMass) => Vector256.Max(Vector256<double>.Zero, Vector256.Create(LogScarce) - logMass) * perScarce;
+    private Vector256<double> Scarce(Vector256<double> logMass) => Vector256.MaxNative(Vector256<double>.Zero, Vector256.Create(LogScarce) - logMass) * perScarce;
 
     private static int MostTerms(int features) => 6 + features * (features + 3) / 2;
 
@@ -91,7 +91,7 @@ internal sealed partial class MeltGuess
     private Vector256<double> Beyond(in FourTotals totals)
     {
         var fraction = Fraction(totals) * strengthBy;
-        return fraction - Vector256.Min(Vector256.Max(fraction, Vector256.Create(IceContact.Weakest)), Vector256.Create(IceContact.Strongest));
+        return fraction - Vector256.MinNative(Vector256.MaxNative(fraction, Vector256.Create(IceContact.Weakest)), Vector256.Create(IceContact.Strongest));
     }
 
     private static Vector256<double> Fraction(in FourTotals totals)

@@ -97,8 +97,8 @@ internal sealed partial class MeltGuess
         var (m, c) = (Vector256<double>.Zero, Vector256<double>.Zero);
         for (var t = 0; t < melt.Length; t++)
         {
-            m += values[t] * melt[t];
-            c += values[t] * temperature[t];
+            m = Four.Plus(m, values[t], Vector256.Create(melt[t]));
+            c = Four.Plus(c, values[t], Vector256.Create(temperature[t]));
         }
 
         m *= totals.MetMass;

@@ -153,7 +153,7 @@ internal sealed partial class Search
             for (var c = 0; c <= end; c += 4)
             {
                 MeltGuess.Of(FourTotals.Of(rest + line.Adds(c), rest + line.Adds(Math.Min(c + 1, end)), rest + line.Adds(Math.Min(c + 2, end)), rest + line.Adds(Math.Min(c + 3, end))), service.InGlass, moved);
-                for (var k = 0; k < 5; k++) farthest[k] = Vector256.Max(farthest[k], Vector256.Abs(moved[k] - centre[k]));
+                for (var k = 0; k < 5; k++) farthest[k] = Vector256.MaxNative(farthest[k], Vector256.Abs(moved[k] - centre[k]));
             }
 
             for (var k = 0; k < 5; k++)

@@ -23,7 +23,7 @@ internal sealed partial class Slab
         var square = meant.Square(
             last.Sweet + Vector256.Create(rest.Sweet), last.Acid + Vector256.Create(rest.Acid), last.Ethanol + Vector256.Create(rest.Ethanol), ml, Vector256<double>.One / ml, celsius);
         var off = PerShare * OffMl / Math.Max(1e-9, stretch.LowMl - 2 * OffMl) + PerDegree * offC;
-        var jnd = Vector256.Max(Vector256<double>.Zero, Vector256.Sqrt(square) - Vector256.Create(off));
+        var jnd = Vector256.MaxNative(Vector256<double>.Zero, Vector256.Sqrt(square) - Vector256.Create(off));
         return jnd * jnd + last.Own;
     }
 }

@@ -1,6 +1,7 @@
 using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 using Washline.Measures;
+using Washline.Mixtures;
 
 namespace Washline.Fitting;
 
@@ -27,9 +28,9 @@ internal sealed partial class Slab
     {
         level = Tastes(mean) * PerGram * (1 / (volumeFrom + mean.Volume));
         var z = K * level * PerFloor;
-        var root = Vector256.Sqrt(z * z + Vector256<double>.One);
+        var root = Vector256.Sqrt(Four.Plus(Vector256<double>.One, z, z));
         slope = PerFloor / root;
-        off = Vector256.Log(z + root) * PerK - counted;
+        off = Four.Log((z + root) * perCounted) * PerK;
         warm = celsiusFrom + mean.Celsius - meant.Sip.TemperatureC;
         size = meant.Volume(volumeFrom + mean.Volume, stretch.LowMl, stretch.HighMl);
         var push = off * slope * (2 / middleMl);

@@ -24,6 +24,7 @@ internal sealed partial class Slab : IDisposable
     private readonly Estimate estimate;
     private readonly Meant meant;
     private readonly Vector256<double> counted; // what was meant
+    private readonly Vector256<double> perCounted; // exp(−k × that)
     private Stretch stretch;
     private double middleMl;
     private double half;
@@ -63,6 +64,7 @@ internal sealed partial class Slab : IDisposable
     {
         (this.grid, this.estimate, this.meant, stretch) = (grid, estimate, meant, whole);
         counted = Vector256.Create(meant.Sugar, meant.Acid, meant.Strength, 0);
+        perCounted = Vector256.Exp(-K * counted);
         var lines = whole.Kept.Length;
         var n = whole.Kept.Sum(k => (k.Length + Side - 1) / Side * Side);
         (from, end, best, means, costs) = (new int[lines + 1], new int[lines], new int[lines], new Sums[lines], new double[lines]);
@@ -206,7 +208,8 @@ internal sealed partial class Slab : IDisposable
         var least = new Leasts(from[line]);
         for (var at = from[line]; at < end[line]; at += Side)
         {
-            var value = (Load(cost, at) + ps * Load(sweet, at) + pa * Load(acid, at)) + (pe * Load(ethanol, at) + pv * Load(volume, at) + pc * Load(celsius, at));
+            var first = Four.Plus(Four.Plus(Load(cost, at), ps, Load(sweet, at)), pa, Load(acid, at));
+            var value = Four.Plus(Four.Plus(Four.Plus(first, pe, Load(ethanol, at)), pv, Load(volume, at)), pc, Load(celsius, at));
             value.StoreUnsafe(ref reduced[at]);
             least.See(value, at);
         }

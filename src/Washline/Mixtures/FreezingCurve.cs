@@ -71,7 +71,8 @@ internal readonly struct FreezingCurve
         var wet = Vector256.GreaterThan(water, Vector256<double>.Zero);
         var perGram = one / Vector256.ConditionalSelect(wet, water, one);
         var perKg = perGram * 1000;
-        var (s, m, a) = (one + sucrose * WaterMolar * perGram, one + mono * WaterMolar * perGram, one + acid * WaterMolar * perGram);
+        var perMol = perGram * WaterMolar;
+        var (s, m, a) = (Four.Plus(one, sucrose, perMol), Four.Plus(one, mono, perMol), Four.Plus(one, acid, perMol));
         var all = s * m * a;
         var each = one / all;
         var (xs, xm, xa) = ((s - one) * (m * a) * each, (m - one) * (s * a) * each, (a - one) * (s * m) * each);
@@ -81,14 +82,14 @@ internal readonly struct FreezingCurve
         if (salty)
         {
             // Two ions and their osmotic coefficient: set on freezing points of brine from memory, −6.6 °C at 10 % and −16.5 °C at 20 % by mass.
-            var molal = Vector256.Min(Vector256.Create(5.2), salt * perKg);
+            var molal = Vector256.MinNative(Vector256.Create(5.2), salt * perKg);
             y += molal * (2 * WaterKgPerMol) * (Vector256.Create(0.92) + molal * molal * 0.007);
         }
 
         // Without water there is spirit as strong as the fitted range goes.
-        y += Activity(EthanolLine(Vector256.Min(Vector256.Create(StrongestEthanol), share * 100)));
+        y += Activity(EthanolLine(Vector256.MinNative(Vector256.Create(StrongestEthanol), share * 100)));
         if (!Vector256.GreaterThanAll(water, Vector256<double>.Zero)) y = Vector256.ConditionalSelect(wet, y, Activity(EthanolLine(Vector256.Create(StrongestEthanol))));
-        return Vector256.Max(Vector256.Create(Coldest), IceLineInverse(y));
+        return Vector256.MaxNative(Vector256.Create(Coldest), IceLineInverse(y));
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
@@ -96,13 +97,13 @@ internal readonly struct FreezingCurve
     {
         var u = percent * 0.1;
         var u2 = u * u;
-        return -u * ((Vector256.Create(4.03751) + u * -0.503964) + u2 * ((Vector256.Create(1.074229) + u * -0.255881) + u2 * 0.017805));
+        return -u * Four.Plus(Four.Plus(4.03751, u, -0.503964), u2, Four.Plus(Four.Plus(1.074229, u, -0.255881), u2, Vector256.Create(0.017805)));
     }
 
     // −ln(water activity) on the ice line at t °C, −30 to 0.
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static Vector256<double> Activity(Vector256<double> t) => -t * (Vector256.Create(9.690361e-3) + t * (Vector256.Create(-4.920967e-6) + t * -3.004314e-8));
+    private static Vector256<double> Activity(Vector256<double> t) => -t * Four.Plus(Vector256.Create(9.690361e-3), t, Four.Plus(-4.920967e-6, t, -3.004314e-8));
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static Vector256<double> IceLineInverse(Vector256<double> y) => y * (Vector256.Create(-103.192146) + y * (Vector256.Create(5.340686) + y * -3.543018));
+    private static Vector256<double> IceLineInverse(Vector256<double> y) => y * Four.Plus(Vector256.Create(-103.192146), y, Four.Plus(5.340686, y, -3.543018));
 }

@@ -62,14 +62,14 @@ internal readonly struct Heat
 
     /// <summary>Joules in a gram of ice at four temperatures, °C.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static Vector256<double> OfIce(Vector256<double> t) => Vector256.Create(-333.7) + t * (Vector256.Create(2.10) + t * 0.0036);
+    public static Vector256<double> OfIce(Vector256<double> t) => Four.Plus(Vector256.Create(-333.7), t, Four.Plus(2.10, t, 0.0036));
 
     /// <summary>Joules at t °C.</summary>
     public double At(double t) => constant.ToScalar() + t * (linear.ToScalar() + t * square.ToScalar());
 
     /// <summary>Joules of four liquids at their temperatures, °C.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public Vector256<double> At(Vector256<double> t) => constant + t * (linear + t * square);
+    public Vector256<double> At(Vector256<double> t) => Four.Plus(constant, t, Four.Plus(linear, t, square));
 
     /// <summary>The same with a vessel of that heat capacity, J/K, at the same temperature.</summary>
     public Heat With(double vesselJPerK) => new(constant, linear + Vector256.Create(vesselJPerK), square);
@@ -79,7 +79,7 @@ internal readonly struct Heat
 
     /// <summary>Joules per kelvin of four liquids at their temperatures, °C.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public Vector256<double> CapacityAt(Vector256<double> t) => linear + square * t * 2;
+    public Vector256<double> CapacityAt(Vector256<double> t) => Four.Plus(linear, square, t + t);
 
     /// <summary>The temperature in °C at which the liquid holds that many joules.</summary>
     public double TemperatureOf(double joules) => TemperatureOf(Vector256.Create(joules)).ToScalar();
@@ -89,7 +89,7 @@ internal readonly struct Heat
     public Vector256<double> TemperatureOf(Vector256<double> joules)
     {
         var more = joules - constant;
-        return more * 2 / (linear + Vector256.Sqrt(Vector256.Max(Vector256<double>.Zero, linear * linear + square * more * 4)));
+        return (more + more) / (linear + Vector256.Sqrt(Vector256.MaxNative(Vector256<double>.Zero, Four.Plus(linear * linear, square * 4, more))));
     }
 
     // Fitted to Melinder and Larkin up to half ethanol.
@@ -114,7 +114,7 @@ internal readonly struct Heat
     // A polynomial of fourth degree, in the order that waits least for itself.
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static Vector256<double> Fourth(Vector256<double> x, Vector256<double> x2, double a, double b, double c, double d, double e) =>
-        (Vector256.Create(a) + x * b) + x2 * ((Vector256.Create(c) + x * d) + x2 * e);
+        Four.Plus(Four.Plus(a, x, b), x2, Four.Plus(Four.Plus(c, x, d), x2, Vector256.Create(e)));
 
     private const double MixingBend = 4 * 38.56328125 - 2 * 77.7779698; // nil for pure ethanol
 }

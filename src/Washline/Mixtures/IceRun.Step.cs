@@ -48,19 +48,19 @@ internal partial struct IceRun
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private readonly Vector256<double> Melted(Vector256<double> r) => solid - solid * (r * r * r);
+    private readonly Vector256<double> Melted(Vector256<double> r) => Four.Plus(solid, -solid, r * r * r);
     private readonly Heat Liquid(Vector256<double> r) => Heat.Of(ethanol, water + Melted(r), solids);
 
     // What moves, a second; and the drinks' heat capacities, J/K.
     private readonly void Slope(in IceState y, out IceState slope, out Vector256<double> capacity)
     {
         var nought = Vector256<double>.Zero;
-        var (r, core) = (Vector256.Max(nought, y.Ice), y.Core);
+        var (r, core) = (Vector256.MaxNative(nought, y.Ice), y.Core);
         var w = water + Melted(r);
         var share = Heat.Share(ethanol, w);
         var liquid = Heat.Of(share, ethanol, w, solids);
         var t = liquid.TemperatureOf(y.Joules);
-        capacity = Vector256.Max(Vector256.Create(1e-9), liquid.CapacityAt(t));
+        capacity = Vector256.MaxNative(Vector256.Create(1e-9), liquid.CapacityAt(t));
         var follow = (t - y.Vessel) * perVesselSecond;
         var into = (Vector256.Create(contact.RoomC) - t) * contact.LeakWPerK - follow * contact.VesselJPerK;
         var icy = Vector256.GreaterThan(r, nought);

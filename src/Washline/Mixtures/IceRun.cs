@@ -168,7 +168,7 @@ internal partial struct IceRun
 
     private void Take(double h, in IceState next)
     {
-        var r = Vector256.Max(Vector256<double>.Zero, next.Ice);
+        var r = Vector256.MaxNative(Vector256<double>.Zero, next.Ice);
         if (contact.LeakWPerK > 0)
         {
             var midway = (Liquid(state.Ice).TemperatureOf(state.Joules) + Liquid(r).TemperatureOf(next.Joules)) * 0.5;

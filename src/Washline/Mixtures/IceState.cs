@@ -22,29 +22,29 @@ internal struct IceState
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static void Sum(double a, in IceState x, double b, in IceState y, out IceState sum)
     {
-        sum.Ice = x.Ice * a + y.Ice * b;
-        sum.Joules = x.Joules * a + y.Joules * b;
-        sum.Vessel = x.Vessel * a + y.Vessel * b;
-        sum.Core = x.Core * a + y.Core * b;
+        sum.Ice = Four.Plus(x.Ice * a, y.Ice, Vector256.Create(b));
+        sum.Joules = Four.Plus(x.Joules * a, y.Joules, Vector256.Create(b));
+        sum.Vessel = Four.Plus(x.Vessel * a, y.Vessel, Vector256.Create(b));
+        sum.Core = Four.Plus(x.Core * a, y.Core, Vector256.Create(b));
     }
 
     /// <summary>a, b and c times those.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static void Sum(double a, in IceState x, double b, in IceState y, double c, in IceState z, out IceState sum)
     {
-        sum.Ice = x.Ice * a + y.Ice * b + z.Ice * c;
-        sum.Joules = x.Joules * a + y.Joules * b + z.Joules * c;
-        sum.Vessel = x.Vessel * a + y.Vessel * b + z.Vessel * c;
-        sum.Core = x.Core * a + y.Core * b + z.Core * c;
+        sum.Ice = Four.Plus(Four.Plus(x.Ice * a, y.Ice, Vector256.Create(b)), z.Ice, Vector256.Create(c));
+        sum.Joules = Four.Plus(Four.Plus(x.Joules * a, y.Joules, Vector256.Create(b)), z.Joules, Vector256.Create(c));
+        sum.Vessel = Four.Plus(Four.Plus(x.Vessel * a, y.Vessel, Vector256.Create(b)), z.Vessel, Vector256.Create(c));
+        sum.Core = Four.Plus(Four.Plus(x.Core * a, y.Core, Vector256.Create(b)), z.Core, Vector256.Create(c));
     }
 
     /// <summary>From there on, b times this and c times that.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static void From(in IceState start, double b, in IceState y, double c, in IceState z, out IceState sum)
     {
-        sum.Ice = start.Ice + (y.Ice * b + z.Ice * c);
-        sum.Joules = start.Joules + (y.Joules * b + z.Joules * c);
-        sum.Vessel = start.Vessel + (y.Vessel * b + z.Vessel * c);
-        sum.Core = start.Core + (y.Core * b + z.Core * c);
+        sum.Ice = Four.Plus(Four.Plus(start.Ice, y.Ice, Vector256.Create(b)), z.Ice, Vector256.Create(c));
+        sum.Joules = Four.Plus(Four.Plus(start.Joules, y.Joules, Vector256.Create(b)), z.Joules, Vector256.Create(c));
+        sum.Vessel = Four.Plus(Four.Plus(start.Vessel, y.Vessel, Vector256.Create(b)), z.Vessel, Vector256.Create(c));
+        sum.Core = Four.Plus(Four.Plus(start.Core, y.Core, Vector256.Create(b)), z.Core, Vector256.Create(c));
     }
 }

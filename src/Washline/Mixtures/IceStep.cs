@@ -26,7 +26,7 @@ internal readonly struct IceStep
     /// <summary>The couplings of a step of h seconds.</summary>
     public IceStep(double h, Vector256<double> ice, Vector256<double> capacity, Vector256<double> rate, in IceContact contact, double perVesselSecond, double perCoreSecond)
     {
-        var r = Vector256.Max(Vector256<double>.Zero, ice);
+        var r = Vector256.MaxNative(Vector256<double>.Zero, ice);
         this.h = h;
         vessel = -h * perVesselSecond;
         core = -h * perCoreSecond;
@@ -49,8 +49,8 @@ internal readonly struct IceStep
     {
         var (joules, celsius) = (slope.Joules * h, slope.Vessel * h);
         k.Ice = slope.Ice * h;
-        k.Joules = drinkFromDrink * joules + drinkFromVessel * celsius;
-        k.Vessel = vesselFromDrink * joules + vesselFromVessel * celsius;
+        k.Joules = Four.Plus(drinkFromDrink * joules, drinkFromVessel, celsius);
+        k.Vessel = Four.Plus(vesselFromDrink * joules, vesselFromVessel, celsius);
         k.Core = slope.Core * (h * coreFromCore);
     }
 
@@ -61,8 +61,8 @@ internal readonly struct IceStep
         var joules = slope.Joules * h + (drink * before.Joules + before.Vessel * vesselToDrink) * times;
         var celsius = slope.Vessel * h + (drinkToVessel * before.Joules + before.Vessel * vessel) * times;
         k.Ice = slope.Ice * h;
-        k.Joules = drinkFromDrink * joules + drinkFromVessel * celsius;
-        k.Vessel = vesselFromDrink * joules + vesselFromVessel * celsius;
+        k.Joules = Four.Plus(drinkFromDrink * joules, drinkFromVessel, celsius);
+        k.Vessel = Four.Plus(vesselFromDrink * joules, vesselFromVessel, celsius);
         k.Core = (slope.Core * h + before.Core * (core * times)) * coreFromCore;
     }
 }

@@ -54,7 +54,7 @@ public static class SucroseSolution
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal static Vector256<double> ApparentVolume(Vector256<double> sugar)
     {
-        var w = Vector256.Min(sugar, Vector256.Create(0.85));
+        var w = Vector256.MinNative(Vector256.Create(0.85), sugar);
         var b = Four.Polynomial(Terms[0], w);
         var water = Vector256.Create(Water20);
         return (water - b * (Vector256<double>.One - w)) * 1000 / ((water + w * b) * Water20);
