@@ -96,7 +96,7 @@ internal sealed partial class Slab
         Bound += now - sum - price * mostChanges;
     }
 
-    private bool IsChange(int line, int c) => !grid.IsMakers(line)[stretch.Kept[line][c - from[line]]];
+    private bool IsChange(int line, int c) => !IsMakers(line, c - from[line]);
 
     // The least under the plane among the maker's amounts of a line, and among others.
     private (double Kept, double Changed) KeptOrChanged(int line)

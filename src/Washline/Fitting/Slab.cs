@@ -130,12 +130,6 @@ internal sealed partial class Slab : IDisposable
     /// <summary>What each choice of a line costs beyond the best.</summary>
     public ReadOnlySpan<double> Reduced(int line) => reduced.AsSpan(from[line]..end[line]);
 
-    /// <summary>What a choice of a line adds to the sums.</summary>
-    public Sums Adds(int line, int c) => At(from[line] + c);
-
-    /// <summary>The least that a choice of a line adds to D² by itself.</summary>
-    public double Own(int line, int c) => cost[from[line] + c] - (price > 0 && IsChange(line, from[line] + c) ? price : 0);
-
     /// <summary>The places in the grid of the choices that are best under the plane: a candidate to look at.</summary>
     public int[] Best()
     {

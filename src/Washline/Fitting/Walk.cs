@@ -5,11 +5,13 @@ namespace Washline.Fitting;
 /// <summary>Every candidate of a stretch that neither its bound nor the sums of its lines rule out, one after the other.</summary>
 internal sealed class Walk
 {
+    private const int Side = 4; // choices of the last line that are worked side by side
+
     private readonly Grid grid;
     private readonly Slab slab;
-    private readonly Step[][] steps;
+    private readonly int[][] steps; // of each line the choices that may come into it, the cheapest first
     private readonly int[] order;
-    private readonly FourSums[] last; // steps of the last line, four by four
+    private readonly FourSums[] last; // those of the last line
     private readonly double[] least;
     private readonly double[] most;
     private readonly int[] fewest;
@@ -25,36 +27,22 @@ internal sealed class Walk
     public Walk(Grid grid, Slab slab, double mostSquare, Search.Leaf see)
     {
         (this.grid, this.slab, this.see, this.mostSquare) = (grid, slab, see, mostSquare);
-        var gap = mostSquare - slab.Bound;
         var lines = grid.Lines;
-        (at, order, steps) = (new int[lines], new int[lines], new Step[lines][]);
-        for (var i = 0; i < lines; i++)
-        {
-            order[i] = i;
-            var kept = slab.Stretch.Kept[i];
-            var reduced = slab.Reduced(i);
-            var found = new List<Step>(kept.Length);
-            for (var c = 0; c < kept.Length; c++)
-            {
-                if (reduced[c] <= gap) found.Add(new Step(kept[c], reduced[c], slab.Own(i, c), slab.Adds(i, c), grid.IsMakers(i)[kept[c]]));
-            }
-
-            found.Sort((a, b) => a.Cost.CompareTo(b.Cost));
-            steps[i] = [.. found];
-        }
-
+        (at, order, steps) = (new int[lines], new int[lines], new int[lines][]);
+        (least, most, fewest) = (new double[lines + 1], new double[lines + 1], new int[lines + 1]);
+        for (var i = 0; i < lines; i++) (order[i], steps[i]) = (i, slab.Cheapest(i, mostSquare));
         // The lines with fewest choices first: little is done twice.
         Array.Sort(order, (a, b) => steps[a].Length.CompareTo(steps[b].Length) is var c && c != 0 ? c : a.CompareTo(b));
-        last = FourSums.Of(steps[order[^1]]);
-        (least, most, fewest) = (new double[lines + 1], new double[lines + 1], new int[lines + 1]);
+        last = new FourSums[(steps[order[^1]].Length + Side - 1) / Side];
+        for (var f = 0; f < last.Length; f++) last[f] = slab.Adds(order[^1], steps[order[^1]].AsSpan(f * Side));
         for (var d = lines - 1; d >= 0; d--)
         {
             (least[d], most[d], fewest[d]) = (double.PositiveInfinity, double.NegativeInfinity, fewest[d + 1] + 1);
-            foreach (var step in steps[order[d]])
+            foreach (var c in steps[order[d]])
             {
-                least[d] = Math.Min(least[d], step.Sums.Volume);
-                most[d] = Math.Max(most[d], step.Sums.Volume);
-                if (step.IsMakers) fewest[d] = fewest[d + 1];
+                var ml = slab.Adds(order[d], c).Volume;
+                (least[d], most[d]) = (Math.Min(least[d], ml), Math.Max(most[d], ml));
+                if (slab.IsMakers(order[d], c)) fewest[d] = fewest[d + 1];
             }
 
             least[d] += least[d + 1];
@@ -78,13 +66,15 @@ internal sealed class Walk
         }
 
         var i = order[depth];
-        foreach (ref readonly var step in steps[i].AsSpan())
+        var reduced = slab.Reduced(i);
+        foreach (var c in steps[i])
         {
-            if (cost + step.Cost > mostSquare - slab.Bound) break;
-            var left = step.IsMakers ? changes : changes - 1;
-            if (left < fewest[depth + 1] || !Reaches(sums.Volume + step.Sums.Volume, depth + 1)) continue;
-            at[i] = step.Place;
-            Down(depth + 1, cost + step.Cost, own + step.Own, sums + step.Sums, left);
+            if (cost + reduced[c] > mostSquare - slab.Bound) break;
+            var left = slab.IsMakers(i, c) ? changes : changes - 1;
+            var more = sums + slab.Adds(i, c);
+            if (left < fewest[depth + 1] || !Reaches(more.Volume, depth + 1)) continue;
+            at[i] = slab.Place(i, c);
+            Down(depth + 1, cost + reduced[c], own + slab.Own(i, c), more, left);
         }
     }
 
@@ -92,20 +82,22 @@ internal sealed class Walk
     private bool Reaches(double volume, int depth) =>
         slab.VolumeFromMl + volume + most[depth] >= slab.Stretch.LowMl - slab.OffMl && slab.VolumeFromMl + volume + least[depth] <= slab.Stretch.HighMl + slab.OffMl;
 
-    // The steps of the last line, four by four: those that the sums do not rule out are looked at.
+    // The choices of the last line, four by four: those that the sums do not rule out are looked at.
     private void See(double cost, double own, in Sums sums, int changes)
     {
         var line = order[^1];
-        Span<int> places = stackalloc int[4];
-        for (var s = 0; s < steps[line].Length && cost + steps[line][s].Cost <= mostSquare - slab.Bound; s += 4)
+        var reduced = slab.Reduced(line);
+        Span<int> places = stackalloc int[Side];
+        for (var s = 0; s < steps[line].Length && cost + reduced[steps[line][s]] <= mostSquare - slab.Bound; s += Side)
         {
             var count = 0;
-            var floors = slab.Floors(sums, last[s / 4]) + Vector256.Create(own);
-            for (var k = 0; k < 4 && s + k < steps[line].Length; k++)
+            var floors = slab.Floors(sums, last[s / Side]) + Vector256.Create(own);
+            for (var k = 0; k < Side && s + k < steps[line].Length; k++)
             {
-                ref readonly var step = ref steps[line][s + k];
-                if (floors[k] > mostSquare || cost + step.Cost > mostSquare - slab.Bound || (changes == 0 && !step.IsMakers) || !Reaches(sums.Volume + step.Sums.Volume, order.Length)) continue;
-                places[count++] = step.Place;
+                var c = steps[line][s + k];
+                if (floors[k] > mostSquare || cost + reduced[c] > mostSquare - slab.Bound) continue;
+                if ((changes == 0 && !slab.IsMakers(line, c)) || !Reaches(sums.Volume + slab.Adds(line, c).Volume, order.Length)) continue;
+                places[count++] = slab.Place(line, c);
             }
 
             if (count == 0) continue;
