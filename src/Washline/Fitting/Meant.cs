@@ -29,13 +29,13 @@ internal sealed class Meant(Sip sip)
     public Sip Sip { get; } = sip;
 
     /// <summary>Its sweetness, counted.</summary>
-    public double Sugar { get; } = Jnd.OfSugar(sip.SweetnessGPerL);
+    public double Sugar => sugar.Meant;
 
     /// <summary>Its sourness, counted.</summary>
-    public double Acid { get; } = Jnd.OfAcid(sip.AcidGPerL);
+    public double Acid => acid.Meant;
 
     /// <summary>Its strength, counted.</summary>
-    public double Strength { get; } = Jnd.OfStrength(sip.StrengthPercent);
+    public double Strength => strength.Meant;
 
     /// <summary>D² of four drinks, but for what their lines add by themselves.</summary>
     /// <param name="sweet">Grams as sucrose.</param>
@@ -77,6 +77,8 @@ internal sealed class Meant(Sip sip)
         private readonly double perLevel = perGram * scale.K / scale.Floor;
         private readonly double perMeant = Math.Exp(-scale.K * meant);
         private readonly double perK = 1 / scale.K;
+
+        public double Meant { get; } = meant;
 
         [MethodImpl(MethodImplOptions.AggressiveInlining)]
         public Vector256<double> Off(Vector256<double> gramsPerMl) => Four.Asinh(gramsPerMl * perLevel, Vector256.Create(perMeant)) * perK;

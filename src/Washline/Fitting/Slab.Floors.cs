@@ -63,8 +63,7 @@ internal sealed partial class Slab
         var celsius = last.Celsius + Vector256.Create(celsiusFrom + rest.Celsius);
         var square = meant.Square(
             last.Sweet + Vector256.Create(rest.Sweet), last.Acid + Vector256.Create(rest.Acid), last.Ethanol + Vector256.Create(rest.Ethanol), ml, Vector256<double>.One / ml, celsius);
-        var off = PerShare * OffMl / Math.Max(1e-9, stretch.LowMl - 2 * OffMl) + PerDegree * offC;
-        var jnd = Vector256.MaxNative(Vector256<double>.Zero, Vector256.Sqrt(square) - Vector256.Create(off));
+        var jnd = Vector256.MaxNative(Vector256<double>.Zero, Vector256.Sqrt(square) - Vector256.Create(offJnd));
         return jnd * jnd + last.Own;
     }
 }

@@ -159,5 +159,6 @@ internal sealed partial class Slab
         celsiusFrom += (lowC + highC) / 2;
         OffMl = caution * (highMl - lowMl) / 2 + leastOff * middleMl;
         offC = caution * (highC - lowC) / 2 + leastOffC;
+        offJnd = PerShare * OffMl / Math.Max(1e-9, stretch.LowMl - 2 * OffMl) + PerDegree * offC;
     }
 }

@@ -18,7 +18,8 @@ internal sealed partial class Slab : IDisposable
     private const int Rounds = 3;
     private const double Enough = 4e-3; // of the D² that matters: nearer the touching point need not be known
 
-    private const int Side = 4; // choices that are worked side by side
+    /// <summary>How many choices are worked side by side.</summary>
+    public const int Side = 4;
 
     private readonly Grid grid;
     private readonly Estimate estimate;
@@ -51,6 +52,7 @@ internal sealed partial class Slab : IDisposable
     private double volumeFrom;
     private double celsiusFrom;
     private double offC;
+    private double offJnd; // what both come to
     private double hold;
     private double price; // of a change, where not all lines may be changed
     private double slack;
@@ -85,7 +87,7 @@ internal sealed partial class Slab : IDisposable
     public void Take(Stretch of, double mostJnd, int changes)
     {
         (stretch, most, mostChanges) = (of, mostJnd, changes);
-        (Bound, hold, price, slack, mean, OffMl, offC) = (double.NegativeInfinity, 0, 0, 0, default, 0, 0);
+        (Bound, hold, price, slack, mean, OffMl, offC, offJnd) = (double.NegativeInfinity, 0, 0, 0, default, 0, 0, 0);
         middleMl = Math.Sqrt(stretch.LowMl * stretch.HighMl);
         half = Math.Sqrt(stretch.HighMl / stretch.LowMl) - 1;
         for (var i = 0; i < best.Length; i++)

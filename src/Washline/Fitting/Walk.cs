@@ -5,8 +5,6 @@ namespace Washline.Fitting;
 /// <summary>Every candidate of a stretch that neither its bound nor the sums of its lines rule out, one after the other.</summary>
 internal sealed class Walk
 {
-    private const int Side = 4; // choices of the last line that are worked side by side
-
     private readonly Grid grid;
     private readonly Slab slab;
     private readonly int[][] steps; // of each line the choices that may come into it, the cheapest first
@@ -33,8 +31,8 @@ internal sealed class Walk
         for (var i = 0; i < lines; i++) (order[i], steps[i]) = (i, slab.Cheapest(i, mostSquare));
         // The lines with fewest choices first: little is done twice.
         Array.Sort(order, (a, b) => steps[a].Length.CompareTo(steps[b].Length) is var c && c != 0 ? c : a.CompareTo(b));
-        last = new FourSums[(steps[order[^1]].Length + Side - 1) / Side];
-        for (var f = 0; f < last.Length; f++) last[f] = slab.Adds(order[^1], steps[order[^1]].AsSpan(f * Side));
+        last = new FourSums[(steps[order[^1]].Length + Slab.Side - 1) / Slab.Side];
+        for (var f = 0; f < last.Length; f++) last[f] = slab.Adds(order[^1], steps[order[^1]].AsSpan(f * Slab.Side));
         for (var d = lines - 1; d >= 0; d--)
         {
             (least[d], most[d], fewest[d]) = (double.PositiveInfinity, double.NegativeInfinity, fewest[d + 1] + 1);
@@ -87,12 +85,12 @@ internal sealed class Walk
     {
         var line = order[^1];
         var reduced = slab.Reduced(line);
-        Span<int> places = stackalloc int[Side];
-        for (var s = 0; s < steps[line].Length && cost + reduced[steps[line][s]] <= mostSquare - slab.Bound; s += Side)
+        Span<int> places = stackalloc int[Slab.Side];
+        for (var s = 0; s < steps[line].Length && cost + reduced[steps[line][s]] <= mostSquare - slab.Bound; s += Slab.Side)
         {
             var count = 0;
-            var floors = slab.Floors(sums, last[s / Side]) + Vector256.Create(own);
-            for (var k = 0; k < Side && s + k < steps[line].Length; k++)
+            var floors = slab.Floors(sums, last[s / Slab.Side]) + Vector256.Create(own);
+            for (var k = 0; k < Slab.Side && s + k < steps[line].Length; k++)
             {
                 var c = steps[line][s + k];
                 if (floors[k] > mostSquare || cost + reduced[c] > mostSquare - slab.Bound) continue;
