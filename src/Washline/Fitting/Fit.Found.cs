@@ -13,15 +13,15 @@ public sealed partial record Fit
     /// <param name="spec">The spec.</param>
     /// <param name="bar">The home.</param>
     /// <param name="kinds">The catalogue.</param>
-    public static Fit Nearest(Spec spec, Bar bar, Kinds kinds) => Find(Of(spec, bar, kinds), nearestOnly: true);
+    public static Fit Nearest(Spec spec, Bar bar, Kinds kinds) => Find(Of(spec, bar, kinds), nearestOnly: true).PutAway();
 
     /// <summary>D of the maker's amounts from the first bottle of every line, JND, without any search; nothing where there is not enough, or no offer.</summary>
     internal double? MakersJnd
     {
         get
         {
-            if (OutOfReach.Count > 0 || slots.Count == 0) return null;
-            var choices = slots.Select(s => new Choice(s.Options[0], s.Options[0].Makers)).ToArray();
+            if (IsOut) return null;
+            var choices = Mise.Slots.Select(s => new Choice(s.Options[0], s.Options[0].Makers)).ToArray();
             if (choices.SelectMany(c => c.Option.Bottles).Any(b => choices.Sum(c => c.Of(b.Name)) > b.LeftMl + Grid.Little)) return null;
             return Offer(choices).DistanceJnd;
         }
@@ -33,10 +33,10 @@ public sealed partial record Fit
     /// <param name="known">What is known of that spec already: whether those bottles come within it, line by line.</param>
     internal bool ComesWithin(double jnd, Func<ShelfItem, bool> isNew, ConcurrentDictionary<string, bool> known)
     {
-        if (OutOfReach.Count > 0 || slots.Count == 0 || aim.IsBlocked) return false;
+        if (IsOut || Mise.Aim.IsBlocked) return false;
         // Where the maker's amounts are near enough the closest is too.
         if (MakersJnd < jnd) return true;
-        var search = Search();
+        var search = Search(Mise.Slots);
         if (Pouring(isNew).Any(s => known.GetOrAdd(Names(s), _ => SearchLike(search, s).ComesWithin(jnd)))) return true;
         foreach (var (_, split) in SplitsOf(search, double.PositiveInfinity))
         {
@@ -52,8 +52,8 @@ public sealed partial record Fit
     // Everything in which a new bottle is poured, each candidate once: every way to pour one of them in some lines and what was there before in the others.
     private IEnumerable<IReadOnlyList<Slot>> Pouring(Func<ShelfItem, bool> isNew)
     {
-        IEnumerable<(IReadOnlyList<Slot> Slots, bool New)> ways = [(slots, false)];
-        foreach (var (i, slot) in slots.Index())
+        IEnumerable<(IReadOnlyList<Slot> Slots, bool New)> ways = [(Mise.Slots, false)];
+        foreach (var (i, slot) in Mise.Slots.Index())
         {
             var each = slot.Options.Where(o => o.Bottles.Any(isNew)).GroupBy(o => o.Item.Name).Select(o => slot.With([.. o])).ToList();
             if (each.Count == 0) continue;
@@ -71,32 +71,45 @@ public sealed partial record Fit
     {
         var jnd = StandIns.Between(pour.Kind, kind).Jnd;
         if (jnd >= StandIns.Limit) return false;
-        var slot = slots.FirstOrDefault(s => ReferenceEquals(s.Line, pour.Line));
+        var slot = Mise.Slots.FirstOrDefault(s => ReferenceEquals(s.Line, pour.Line));
         // It is offered beside the nearest, or makes up for what that one lacks.
         return slot is null || slot.Options.All(o => o.Split.Count > 0 || jnd <= o.StandInJnd + Slots.Beside) || slot.Options.Any(o => o.Item.LeftMl < slot.AskedMl);
     });
 
     private static Fit Find(Fit fit, bool nearestOnly = false)
     {
-        if (fit.OutOfReach.Count > 0 || fit.slots.Count == 0 || fit.aim.IsBlocked) return fit;
+        if (fit.IsOut || fit.Mise.Aim.IsBlocked) return fit;
         var (searches, missing) = Searches.For(fit);
         if (missing is not null) return fit with { OutOfReach = [missing] };
         if (searches is null) return fit;
 
-        var simplest = nearestOnly ? null : searches.Simplest();
-        var found = fit with
+        return fit with
         {
-            poured = searches.Line is { } line ? With(fit.slots, line, fit.slots[line].With([.. fit.All(line)])) : fit.slots,
             LeastJnd = searches.Least,
             Candidates = searches.Candidates,
             IsProven = searches.IsProven,
+            nearest = [.. searches.Closest.Select(fit.Place)],
+            // The searches are large, and an evening has many: they are made again for the few specs that are looked at.
+            others = nearestOnly ? null : searches.Others(),
         };
-        var (closest, straight) = (searches.Closest, simplest is null ? null : searches.Straight);
-        found.closest = new(() => fit.Offer(closest));
-        // The searches are large, and an evening has many: they are made again for the few specs that are looked at.
-        found.others = new(() => simplest is not null ? (fit.Offer(straight!), fit.Offer(simplest)) : Searches.For(fit).Found!.Others());
-        return found;
     }
+
+    // Without what was laid out for the search.
+    private Fit PutAway() => this with { mise = null };
+
+    private Others? Beside => nearest is null ? null : LazyInitializer.EnsureInitialized(ref others, () => Searches.For(this).Found!.Others());
+
+    // Where a choice stands among those of its line, and the choice that stands there.
+    private (int Option, int Mark) Place(Choice choice, int line) =>
+        (All(line).Index().First(o => ReferenceEquals(o.Item, choice.Option)).Index, choice.Option.Marks.Index().First(m => m.Item == choice.Mark).Index);
+
+    private Choice Choice((int Option, int Mark) place, int line)
+    {
+        var option = All(line).ElementAt(place.Option);
+        return new(option, option.Marks[place.Mark]);
+    }
+
+    private sealed record Others(Offer Straight, Offer Simplest);
 
     // The search without splits, those with one line split, and what comes nearest among all of them.
     private sealed class Searches
@@ -105,20 +118,16 @@ public sealed partial record Fit
         private readonly Search search;
         private readonly List<(int Line, Search Search)> splitting;
 
+        private readonly int? line; // that is split, if one is
+
         private Searches(Fit fit, Search search, List<(int Line, Search Search)> splitting, Choice[] closest, double least, int? line) =>
-            (this.fit, this.search, this.splitting, Closest, Least, Line) = (fit, search, splitting, closest, least, line);
+            (this.fit, this.search, this.splitting, Closest, Least, this.line) = (fit, search, splitting, closest, least, line);
 
         /// <summary>The choices that come nearest.</summary>
         public Choice[] Closest { get; }
 
         /// <summary>Their D.</summary>
         public double Least { get; }
-
-        /// <summary>The line that is split, if one is.</summary>
-        public int? Line { get; }
-
-        /// <summary>The maker's amounts, as far as what is left goes.</summary>
-        public Choice[] Straight => search.Straight(out _) ?? Closest;
 
         /// <summary>On all the grids together.</summary>
         public long Candidates => splitting.Aggregate(search.Grid.Size, (n, s) => n + Math.Min(s.Search.Grid.Size, long.MaxValue - n));
@@ -128,28 +137,28 @@ public sealed partial record Fit
         /// <summary>Searches for a fit; nothing where there is no answer, and what is missing then.</summary>
         public static (Searches? Found, OutOfReach? Missing) For(Fit fit)
         {
-            var search = fit.Search();
+            var search = fit.Search(fit.Mise.Slots);
             var most = fit.Wishes.MostChanges ?? int.MaxValue;
             var (closest, least) = search.Best(most);
-            if (closest is null && fit.Wishes.IsNone && search.Straight(out var shortOf) is null) return (null, Slots.NotEnough(fit.slots[shortOf]));
+            if (closest is null && fit.Wishes.IsNone && search.Straight(out var shortOf) is null) return (null, Slots.NotEnough(fit.Mise.Slots[shortOf]));
             var splitting = fit.SplitsOf(search, least);
             if (Fit.Nearest(splitting, most, least - QuarterJnd) is var (choices, distance, line)) return (new Searches(fit, search, splitting, choices, distance, line), null);
             return (closest is null ? null : new Searches(fit, search, splitting, closest, least, null), null);
         }
 
-        /// <summary>The fewest changes within a quarter JND of the closest.</summary>
-        public Choice[] Simplest()
+        /// <summary>Straight and simplest as they are told.</summary>
+        public Others Others() => new(fit.Offer(search.Straight(out _) ?? Closest), fit.Offer(Simplest()));
+
+        // The fewest changes within a quarter JND of the closest.
+        private Choice[] Simplest()
         {
             for (var changes = 0; changes < Closest.Count(c => !c.Mark.IsMakers); changes++)
             {
-                var fewer = Line is null ? search.Best(changes, Least + QuarterJnd).Choices : Fit.Nearest(splitting, changes, Least + QuarterJnd)?.Choices;
+                var fewer = line is null ? search.Best(changes, Least + QuarterJnd).Choices : Fit.Nearest(splitting, changes, Least + QuarterJnd)?.Choices;
                 if (fewer is not null) return fewer;
             }
 
             return Closest;
         }
-
-        /// <summary>Straight and simplest as they are told.</summary>
-        public (Offer Straight, Offer Simplest) Others() => (fit.Offer(Straight), fit.Offer(Simplest()));
     }
 }

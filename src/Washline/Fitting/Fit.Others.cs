@@ -18,6 +18,7 @@ public sealed partial record Fit
         var seen = new HashSet<string> { Bottles(Closest) };
         var found = new List<Offer>();
         IReadOnlyList<Offer> from = [Closest];
+        var poured = Poured;
         // First every other bottle beside the closest, then beside what was found so.
         for (var round = 0; round < 2 && found.Count < MostAlternatives; round++)
         {
@@ -57,13 +58,13 @@ public sealed partial record Fit
 
     private Closing? Bottle(Offer closest)
     {
-        var best = (Closing?)null;
+        var (poured, best) = (Poured, (Closing?)null);
         foreach (var (i, slot) in poured.Index())
         {
             var option = slot.Named(closest.Lines[i].Pour.Name, closest.Lines[i].Mark.Millilitres)!;
             if (option.StandInJnd <= 0 && Math.Abs(option.Ratio - 1) < 0.03) continue;
             var asked = new ShelfItem(slot.Asked.Kind.Name, slot.Asked with { Millilitres = default, Line = null }, double.MaxValue);
-            var ideal = slot.With([new Slot.Option(asked, 0, "", 1, 1, Fitting.Marks.For(slot.Line.Amount, slot.AskedMl, measures, double.MaxValue))]);
+            var ideal = slot.With([new Slot.Option(asked, 0, "", 1, 1, Fitting.Marks.For(slot.Line.Amount, slot.AskedMl, Mise.Measures, double.MaxValue))]);
             var (choices, d) = Search(With(poured, i, ideal)).Best(Wishes.MostChanges ?? int.MaxValue, closest.DistanceJnd - WorthSaying);
             if (choices is not null && (best is null || d < best.DistanceJnd)) best = new Closing($"with {Slots.Buy(slot.Line, slot.Asked)}", d, slot.Index);
         }
@@ -73,7 +74,8 @@ public sealed partial record Fit
 
     private Closing? OneAmount(Offer straight)
     {
-        var search = Search();
+        var slots = Mise.Slots;
+        var search = Search(slots);
         var choices = slots.Select((s, i) => new Choice(s.Named(straight.Lines[i].Pour.Name, straight.Lines[i].Mark.Millilitres)!, straight.Lines[i].Mark)).ToArray();
         var best = (Closing?)null;
         for (var i = 0; i < choices.Length; i++)

@@ -3,19 +3,35 @@ namespace Washline.Fitting;
 /// <content>Lines that are poured from two bottles, where that brings enough.</content>
 public sealed partial record Fit
 {
-    internal Search PouredForTests() => Search(poured);
+    internal Search PouredForTests() => Search(Poured);
 
-    internal IReadOnlyList<Search> SplittingForTests() => [.. SplitsOf(Search(), double.PositiveInfinity).Select(s => s.Search)];
+    internal IReadOnlyList<Search> SplittingForTests() => [.. SplitsOf(Search(Mise.Slots), double.PositiveInfinity).Select(s => s.Search)];
 
     /// <summary>Every single bottle that may be poured for a line of the search, alone or in a split.</summary>
     public IReadOnlyList<string> SingleBottles(int line) => [.. All(line).SelectMany(o => o.Bottles).Select(b => b.Name).Distinct()];
 
-    private IEnumerable<Slot.Option> All(int line) => slots[line].Options.Concat(slots[line].Splits.Value);
+    // What may be poured for a line, then its splits; those are only worked out where the count comes to them.
+    private IEnumerable<Slot.Option> All(int line)
+    {
+        foreach (var option in Mise.Slots[line].Options) yield return option;
+        foreach (var split in Mise.Slots[line].Splits.Value) yield return split;
+    }
+
+    // The lines with what may be poured for them; where the nearest splits one, that one with its splits.
+    private IReadOnlyList<Slot> Poured
+    {
+        get
+        {
+            var slots = Mise.Slots;
+            var split = nearest?.Index().Where(n => n.Item.Option >= slots[n.Index].Options.Count).Select(n => (int?)n.Index).FirstOrDefault();
+            return split is { } line ? With(slots, line, slots[line].With([.. All(line)])) : slots;
+        }
+    }
 
     // One search for each line that may be split, in which it is. Nothing that is not a quarter of a JND off can be brought nearer by as much.
     private List<(int Line, Search Search)> SplitsOf(Search whole, double least)
     {
-        var found = new List<(int Line, Search Search)>();
+        var (slots, found) = (Mise.Slots, new List<(int Line, Search Search)>());
         for (var i = 0; least >= QuarterJnd && i < slots.Count; i++)
         {
             if (slots[i].Splits.Value.Count > 0) found.Add((i, SearchLike(whole, With(slots, i, slots[i].With(slots[i].Splits.Value)))));

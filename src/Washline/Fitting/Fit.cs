@@ -6,37 +6,36 @@ namespace Washline.Fitting;
 public sealed partial record Fit
 {
     private const double QuarterJnd = 0.25;
-    private const int MostBottles = 4;
 
-    private readonly IReadOnlyList<Slot> slots;
-    private readonly Aim aim;
-    private readonly IReadOnlyList<Measure> measures;
-    private IReadOnlyList<Slot> poured;
-    private Lazy<Offer>? closest;
-    private Lazy<(Offer Straight, Offer Simplest)>? others;
+    private readonly Bar bar;
+    private readonly Kinds kinds;
+    private Mise? mise; // an evening does not keep it: made again for the few specs that are looked at
+    private (int Option, int Mark)[]? nearest; // of each line the place of what is poured, counted on through the splits
+    private Offer? closest;
+    private Others? others;
 
-    private Fit(Aim aim, IReadOnlyList<Measure> measures) => (this.aim, slots, poured, this.measures) = (aim, aim.Slots, aim.Slots, measures);
+    private Fit(Bar bar, Kinds kinds, Mise mise) => (this.bar, this.kinds, this.mise) = (bar, kinds, mise);
 
     /// <summary>The spec.</summary>
     public required Spec Spec { get; init; }
 
     /// <summary>The drink as its maker meant it.</summary>
-    public required ServedDrink Target { get; init; }
+    public ServedDrink Target => Mise.Target;
 
     /// <summary>How it is made at home, and why that differs.</summary>
-    public required HomeService Home { get; init; }
+    public HomeService Home => Mise.Home;
 
     /// <summary>Lines that nothing at home can stand in for; then there is no offer.</summary>
     public required IReadOnlyList<OutOfReach> OutOfReach { get; init; }
 
     /// <summary>The maker's amounts with the bottles at home.</summary>
-    public Offer? Straight => others?.Value.Straight;
+    public Offer? Straight => Beside?.Straight;
 
     /// <summary>The least D on the marks at hand.</summary>
-    public Offer? Closest => closest?.Value;
+    public Offer? Closest => nearest is null ? null : LazyInitializer.EnsureInitialized(ref closest, () => Offer([.. nearest.Select(Choice)]));
 
     /// <summary>The fewest changed amounts within a quarter JND of the closest.</summary>
-    public Offer? Simplest => others?.Value.Simplest;
+    public Offer? Simplest => Beside?.Simplest;
 
     /// <summary>D of the closest, JND; nothing where there is no offer. Known before the offer itself is worked out.</summary>
     public double? LeastJnd { get; private init; }
@@ -45,7 +44,7 @@ public sealed partial record Fit
     public Wishes Wishes { get; private init; } = Wishes.None;
 
     /// <summary>The drink that is aimed at: the maker's at the first sip, after what was wished of it. Distances are counted from it.</summary>
-    public Sip Aim => aim.Sip;
+    public Sip Aim => Mise.Aim.Sip;
 
     /// <summary>Why there is no answer to what was wished; nothing when there is one.</summary>
     public Refused? Refused { get; private init; }
@@ -70,7 +69,7 @@ public sealed partial record Fit
     public static Fit Find(Spec spec, Bar bar, Kinds kinds, Wishes wishes)
     {
         var fit = Find(Of(spec, bar, kinds, null, wishes));
-        if (fit.LeastJnd is not null || fit.OutOfReach.Count > 0 || fit.slots.Count == 0) return fit;
+        if (fit.LeastJnd is not null || fit.IsOut) return fit;
         var without = wishes.In(spec).Select(w => (w.Words, Fit: Find(Of(spec, bar, kinds, null, w.Others)))).Where(w => w.Fit.LeastJnd is not null)
             .OrderBy(w => w.Fit.LeastJnd).Select(w => new Refused(w.Words, w.Fit)).FirstOrDefault();
         return fit with { Refused = without ?? new Refused(wishes.WordsFor(spec), Find(spec, bar, kinds) is { LeastJnd: not null } unwished ? unwished : null) };
@@ -88,24 +87,20 @@ public sealed partial record Fit
 
     private static Fit Of(Spec spec, Bar bar, Kinds kinds, ServedDrink? balance, Wishes wishes)
     {
-        var target = ServedDrink.Of(spec, bar.Settings.IceWet, hand: bar.Settings.Hand);
-        return Of(spec, target, HomeService.Of(spec, target, bar, kinds), bar, kinds, balance, wishes);
-    }
-
-    private static Fit Of(Spec spec, ServedDrink target, HomeService home, Bar bar, Kinds kinds, ServedDrink? balance, Wishes wishes)
-    {
-        var reach = balance is not null ? Reach.Riffed : wishes.MovesAim ? Reach.Lighter : Reach.Usual;
-        var (slots, missing) = Slots.For(spec, target, bar, kinds, MostBottles, reach, balance is null, wishes.UseUp);
-        var aim = Fitting.Aim.Of((balance ?? target).Served, slots, wishes, bar.Settings);
-        return new Fit(aim, bar.Measures) { Spec = spec, Target = balance ?? target, Home = home, OutOfReach = missing, Wishes = wishes };
+        var mise = Mise.Of(spec, bar, kinds, balance, wishes);
+        return new Fit(bar, kinds, mise) { Spec = spec, OutOfReach = mise.Missing, Wishes = wishes };
     }
 
     /// <summary>The same spec with other bottles at home, nothing else being changed, without any search.</summary>
-    internal Fit With(Bar richer, Kinds kinds) => Of(Spec, Target, Home, richer, kinds, null, Wishes.None);
+    internal Fit With(Bar richer)
+    {
+        var more = Mise.With(Spec, richer, kinds);
+        return new Fit(richer, kinds, more) { Spec = Spec, OutOfReach = more.Missing };
+    }
 
     /// <summary>What a drinker would notice if just this were poured: a bottle and an amount for each line of the search, in order.</summary>
     /// <param name="pours">Name of a thing at home and millilitres, line by line; a name that is not at home takes the first choice.</param>
-    public Offer? Pour(IReadOnlyList<(string Bottle, double Millilitres)> pours) => OutOfReach.Count > 0 || slots.Count == 0 ? null : Offer(Choices(pours));
+    public Offer? Pour(IReadOnlyList<(string Bottle, double Millilitres)> pours) => IsOut ? null : Offer(Choices(pours));
 
     /// <summary>What is nearest when some lines stay as they are poured, whatever that is: the others are found anew, so that the drink keeps its balance.</summary>
     /// <param name="pours">As for <see cref="Pour"/>.</param>
@@ -113,9 +108,9 @@ public sealed partial record Fit
     /// <returns>Nothing where there is no such drink.</returns>
     public Offer? Hold(IReadOnlyList<(string Bottle, double Millilitres)> pours, IReadOnlyCollection<int> held)
     {
-        if (OutOfReach.Count > 0 || slots.Count == 0) return null;
+        if (IsOut) return null;
         var asked = Choices(pours);
-        IReadOnlyList<Slot> rest = [.. poured.Select((s, i) => held.Contains(i) ? s.With([asked[i].Option with { Marks = [asked[i].Mark] }]) : s)];
+        IReadOnlyList<Slot> rest = [.. Poured.Select((s, i) => held.Contains(i) ? s.With([asked[i].Option with { Marks = [asked[i].Mark] }]) : s)];
         return Search(rest).Best(int.MaxValue).Choices is { } best ? Offer(best) : null;
     }
 
@@ -126,7 +121,7 @@ public sealed partial record Fit
     /// <param name="up">Up or down.</param>
     public double Nudge(int line, string bottle, double ml, bool up)
     {
-        var slot = slots[line];
+        var slot = Mise.Slots[line];
         var option = slot.Named(bottle, ml) ?? slot.Options[0];
         // The two of a split go up and down together, to the next mark that they come to.
         var marks = (option.Split.Count == 0 ? option.Marks : All(line).Where(o => o.Split.Count > 0 && o.Item.Name == option.Item.Name).SelectMany(o => o.Marks)).Select(m => m.Millilitres).ToList();
@@ -136,16 +131,21 @@ public sealed partial record Fit
     /// <summary>The bottles at home that may be poured for a line of the search, nearest first; then those of which two together may, <c>aged rum and overproof rum</c>.</summary>
     public IReadOnlyList<string> Bottles(int line) => [.. All(line).Select(o => o.Item.Name).Distinct()];
 
-    internal Search SearchForTests() => Search();
+    internal Search SearchForTests() => Search(Mise.Slots);
 
-    private Search Search(IReadOnlyList<Slot>? others = null, Grid? grid = null) => new(others ?? slots, Home.Service, aim.Sip, aim.Allowed, grid);
+    private Mise Mise => LazyInitializer.EnsureInitialized(ref mise, () => Mise.Of(Spec, bar, kinds, null, Wishes.None));
+
+    // Whether there is nothing to search.
+    private bool IsOut => OutOfReach.Count > 0 || Mise.Slots.Count == 0;
+
+    private Search Search(IReadOnlyList<Slot> slots, Grid? grid = null) => new(slots, Home.Service, Mise.Aim.Sip, Mise.Aim.Allowed, grid);
 
     // A search that has lines in common with another one.
-    private Search SearchLike(Search other, IReadOnlyList<Slot> others) => Search(others, new Grid(others, Home.Service.InGlass, other.Grid));
+    private Search SearchLike(Search other, IReadOnlyList<Slot> slots) => Search(slots, new Grid(slots, Home.Service.InGlass, other.Grid));
 
     private Choice[] Choices(IReadOnlyList<(string Bottle, double Millilitres)> pours) =>
     [
-        .. slots.Select((slot, i) =>
+        .. Mise.Slots.Select((slot, i) =>
         {
             var (name, ml) = i < pours.Count ? pours[i] : ("", slot.AskedMl);
             var option = slot.Named(name, ml) ?? slot.Options[0];
@@ -155,10 +155,10 @@ public sealed partial record Fit
 
     private Offer Offer(Choice[] choices)
     {
-        var parts = slots.Select((s, i) => s.Parts(choices[i].Option, choices[i].Mark)).ToList();
+        var parts = Mise.Slots.Select((s, i) => s.Parts(choices[i].Option, choices[i].Mark)).ToList();
         var drink = ServedDrink.Of([.. parts.SelectMany(p => p).Select(p => p.Pour)], Home.Service);
-        var moves = aim.Sip.To(drink.Served);
-        var lines = slots.Select((slot, i) =>
+        var moves = Aim.To(drink.Served);
+        var lines = Mise.Slots.Select((slot, i) =>
         {
             var (option, mark) = choices[i];
             var (_, flavour, standIn) = slot.Cost(option, mark.Millilitres, drink.Served.VolumeMl);

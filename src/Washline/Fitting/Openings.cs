@@ -74,7 +74,7 @@ internal sealed class Openings
         {
             var enough = was.OutOfReach.Count > 0 ? Tonight.StillThatDrink : Tonight.Noticed;
             fit = new(() => Fitting.Fit.Nearest(was.Spec, richer, kinds));
-            IsOpen = was.With(richer, kinds).ComesWithin(enough, isBought, ways);
+            IsOpen = was.With(richer).ComesWithin(enough, isBought, ways);
         }
 
         public bool IsOpen { get; }
