@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using Washline.Drinks;
 
 namespace Washline.Fitting;
@@ -14,67 +13,6 @@ public sealed partial record Fit
     /// <param name="bar">The home.</param>
     /// <param name="kinds">The catalogue.</param>
     public static Fit Nearest(Spec spec, Bar bar, Kinds kinds) => Find(Of(spec, bar, kinds), nearestOnly: true).PutAway();
-
-    /// <summary>D of the maker's amounts from the first bottle of every line, JND, without any search; nothing where there is not enough, or no offer.</summary>
-    internal double? MakersJnd
-    {
-        get
-        {
-            if (IsOut) return null;
-            var choices = Mise.Slots.Select(s => new Choice(s.Options[0], s.Options[0].Makers)).ToArray();
-            if (choices.SelectMany(c => c.Option.Bottles).Any(b => choices.Sum(c => c.Of(b.Name)) > b.LeftMl + Grid.Little)) return null;
-            return Offer(choices).DistanceJnd;
-        }
-    }
-
-    /// <summary>Whether what is nearest is less than that off, JND: what <see cref="LeastJnd"/> of the same fit would say, told sooner.</summary>
-    /// <param name="jnd">What it is to come within.</param>
-    /// <param name="isNew">Which bottles were not there when the nearest was found to be farther off than that, or there was none.</param>
-    /// <param name="known">What is known of that spec already: whether those bottles come within it, line by line.</param>
-    internal bool ComesWithin(double jnd, Func<ShelfItem, bool> isNew, ConcurrentDictionary<string, bool> known)
-    {
-        if (IsOut || Mise.Aim.IsBlocked) return false;
-        // Where the maker's amounts are near enough the closest is too.
-        if (MakersJnd < jnd) return true;
-        var search = Search(Mise.Slots);
-        if (Pouring(isNew).Any(s => known.GetOrAdd(Names(s), _ => SearchLike(search, s).ComesWithin(jnd)))) return true;
-        foreach (var (_, split) in SplitsOf(search, double.PositiveInfinity))
-        {
-            if (!split.ComesWithin(jnd)) continue;
-            // A split has to gain a quarter of a JND on what is poured without; that is farther off than asked for.
-            if (split.ComesWithin(jnd - QuarterJnd)) return true;
-            return Find(this, nearestOnly: true).LeastJnd < jnd;
-        }
-
-        return false;
-    }
-
-    // Everything in which a new bottle is poured, each candidate once: every way to pour one of them in some lines and what was there before in the others.
-    private IEnumerable<IReadOnlyList<Slot>> Pouring(Func<ShelfItem, bool> isNew)
-    {
-        IEnumerable<(IReadOnlyList<Slot> Slots, bool New)> ways = [(Mise.Slots, false)];
-        foreach (var (i, slot) in Mise.Slots.Index())
-        {
-            var each = slot.Options.Where(o => o.Bottles.Any(isNew)).GroupBy(o => o.Item.Name).Select(o => slot.With([.. o])).ToList();
-            if (each.Count == 0) continue;
-            var old = slot.With([.. slot.Options.Where(o => !o.Bottles.Any(isNew))]);
-            ways = ways.SelectMany(w => each.Select(e => (With(w.Slots, i, e), true)).Concat(old.Options.Count == 0 ? [] : [(With(w.Slots, i, old), w.New)]));
-        }
-
-        return ways.Where(w => w.New).Select(w => w.Slots);
-    }
-
-    private static string Names(IReadOnlyList<Slot> slots) => string.Join('\n', slots.Select(s => string.Join('\t', s.Options.Select(o => o.Item.Name))));
-
-    /// <summary>Whether a full bottle of that kind, put beside those at home, may be poured for a line.</summary>
-    internal bool MayTake(Kind kind) => kind.Id == Fitting.Splits.Water || Target.Pours.Any(pour =>
-    {
-        var jnd = StandIns.Between(pour.Kind, kind).Jnd;
-        if (jnd >= StandIns.Limit) return false;
-        var slot = Mise.Slots.FirstOrDefault(s => ReferenceEquals(s.Line, pour.Line));
-        // It is offered beside the nearest, or makes up for what that one lacks.
-        return slot is null || slot.Options.All(o => o.Split.Count > 0 || jnd <= o.StandInJnd + Slots.Beside) || slot.Options.Any(o => o.Item.LeftMl < slot.AskedMl);
-    });
 
     private static Fit Find(Fit fit, bool nearestOnly = false)
     {
@@ -141,7 +79,7 @@ public sealed partial record Fit
             var most = fit.Wishes.MostChanges ?? int.MaxValue;
             var (closest, least) = search.Best(most);
             if (closest is null && fit.Wishes.IsNone && search.Straight(out var shortOf) is null) return (null, Slots.NotEnough(fit.Mise.Slots[shortOf]));
-            var splitting = fit.SplitsOf(search, least);
+            var splitting = fit.SplitsOf(least);
             if (Fit.Nearest(splitting, most, least - QuarterJnd) is var (choices, distance, line)) return (new Searches(fit, search, splitting, choices, distance, line), null);
             return (closest is null ? null : new Searches(fit, search, splitting, closest, least, null), null);
         }

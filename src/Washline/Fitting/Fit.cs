@@ -138,10 +138,7 @@ public sealed partial record Fit
     // Whether there is nothing to search.
     private bool IsOut => OutOfReach.Count > 0 || Mise.Slots.Count == 0;
 
-    private Search Search(IReadOnlyList<Slot> slots, Grid? grid = null) => new(slots, Home.Service, Mise.Aim.Sip, Mise.Aim.Allowed, grid);
-
-    // A search that has lines in common with another one.
-    private Search SearchLike(Search other, IReadOnlyList<Slot> slots) => Search(slots, new Grid(slots, Home.Service.InGlass, other.Grid));
+    private Search Search(IReadOnlyList<Slot> slots) => new(slots, Home.Service, Mise.Aim.Sip, Mise.Aim.Allowed, Mise.GridOf(slots));
 
     private Choice[] Choices(IReadOnlyList<(string Bottle, double Millilitres)> pours) =>
     [

@@ -18,7 +18,7 @@ internal sealed class Grid
     /// <summary>What may be poured.</summary>
     /// <param name="slots">The lines.</param>
     /// <param name="inGlass">Whether what goes in last meets the ice too.</param>
-    /// <param name="like">Another grid for a drink made the same way: lines that it has too need not be worked out again.</param>
+    /// <param name="like">Another grid for the same drink made the same way: lines that it has too need not be worked out again.</param>
     public Grid(IReadOnlyList<Slot> slots, bool inGlass, Grid? like = null)
     {
         this.slots = slots;
@@ -31,7 +31,7 @@ internal sealed class Grid
         {
             var slot = slots[i];
             var varies = slot.AskedMl >= least && varied++ < MostVaried;
-            lines[i] = like is not null && ReferenceEquals(like.slots[i], slot) ? like.lines[i] : new GridLine(slot, inGlass, !varies);
+            lines[i] = like?.lines.FirstOrDefault(l => ReferenceEquals(l.Options, slot.Options) && ReferenceEquals(l.Asked, slot.Asked) && l.Varies == varies) ?? new GridLine(slot, inGlass, varies);
             MostBottles = Math.Max(MostBottles, lines[i].Bottles[^1] + 1);
             // A bottle that several lines may take is only poured as long as there is some left.
             ofLine.Clear();

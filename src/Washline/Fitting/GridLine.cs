@@ -1,5 +1,6 @@
 using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
+using Washline.Drinks;
 using Washline.Mixtures;
 
 namespace Washline.Fitting;
@@ -13,31 +14,37 @@ internal sealed class GridLine
     /// <summary>Those choices.</summary>
     /// <param name="slot">The line.</param>
     /// <param name="inGlass">Whether what goes in last meets the ice too.</param>
-    /// <param name="makersOnly">Whether only the maker's amount of the nearest bottle is poured.</param>
-    public GridLine(Slot slot, bool inGlass, bool makersOnly)
+    /// <param name="varies">Whether more may be poured than the maker's amount of the nearest bottle.</param>
+    public GridLine(Slot slot, bool inGlass, bool varies)
     {
-        Slot = slot;
-        var n = makersOnly ? 1 : 0;
-        for (var o = 0; !makersOnly && o < slot.Options.Count; o++) n += slot.Options[o].Marks.Count;
+        (Asked, Options, Varies) = (slot.Asked, slot.Options, varies);
+        var n = !varies ? 1 : 0;
+        for (var o = 0; varies && o < slot.Options.Count; o++) n += slot.Options[o].Marks.Count;
         (Choices, IsMakers, Bottles, Marks) = (new Choice[n], new bool[n], new int[n], new double[n]);
-        (perMl, costs) = (new Totals[makersOnly ? 1 : slot.Options.Count], new LineCost[makersOnly ? 1 : slot.Options.Count]);
+        (perMl, costs) = (new Totals[!varies ? 1 : slot.Options.Count], new LineCost[!varies ? 1 : slot.Options.Count]);
         for (var (o, at) = (0, 0); at < n; o++)
         {
             var option = slot.Options[o];
             perMl[o] = Totals.Of(option.Item.Pour.Composition.Litre * 0.001, slot.IsLast(option), inGlass).At((double)(option.Item.PricePerMl ?? 0));
             costs[o] = new LineCost(slot, option);
             var marks = option.Marks;
-            for (var m = 0; m < (makersOnly ? 1 : marks.Count); m++, at++)
+            for (var m = 0; m < (!varies ? 1 : marks.Count); m++, at++)
             {
-                var mark = makersOnly ? option.Makers : marks[m];
+                var mark = !varies ? option.Makers : marks[m];
                 Choices[at] = new Choice(option, mark);
                 (IsMakers[at], Bottles[at], Marks[at]) = (mark.IsMakers, o, mark.Millilitres);
             }
         }
     }
 
-    /// <summary>The line.</summary>
-    public Slot Slot { get; }
+    /// <summary>What is asked for.</summary>
+    public Pour Asked { get; }
+
+    /// <summary>What may be poured for it.</summary>
+    public IReadOnlyList<Slot.Option> Options { get; }
+
+    /// <summary>Whether more may be poured than the maker's amount of the nearest bottle.</summary>
+    public bool Varies { get; }
 
     /// <summary>The bottles and amounts.</summary>
     public Choice[] Choices { get; }

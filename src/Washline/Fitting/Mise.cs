@@ -12,8 +12,16 @@ internal sealed record Mise(ServedDrink Target, HomeService Home, Aim Aim, IRead
 {
     private const int MostBottles = 4;
 
+    private Mise? before; // at the home that this one is with some more bottles
+    private Grid? grid;
+
     /// <summary>The lines with what may be poured for them.</summary>
     public IReadOnlyList<Slot> Slots => Aim.Slots;
+
+    /// <summary>What adds up of lines that may differ from these; of those that do not nothing is worked out again.</summary>
+    public Grid GridOf(IReadOnlyList<Slot> slots) => ReferenceEquals(slots, Slots) ? Grid : new Grid(slots, Home.Service.InGlass, Grid);
+
+    private Grid Grid => LazyInitializer.EnsureInitialized(ref grid, () => new Grid(Slots, Home.Service.InGlass, before?.Grid));
 
     /// <summary>For a spec.</summary>
     /// <param name="spec">The spec; lines of unknown kind are left out on both sides.</param>
@@ -31,12 +39,12 @@ internal sealed record Mise(ServedDrink Target, HomeService Home, Aim Aim, IRead
     /// <param name="spec">The same spec.</param>
     /// <param name="richer">The home with those bottles.</param>
     /// <param name="kinds">The catalogue.</param>
-    public Mise With(Spec spec, Bar richer, Kinds kinds) => Of(spec, Target, Home, richer, kinds, null, Wishes.None);
+    public Mise With(Spec spec, Bar richer, Kinds kinds) => Of(spec, Target, Home, richer, kinds, null, Wishes.None, this);
 
-    private static Mise Of(Spec spec, ServedDrink target, HomeService home, Bar bar, Kinds kinds, ServedDrink? balance, Wishes wishes)
+    private static Mise Of(Spec spec, ServedDrink target, HomeService home, Bar bar, Kinds kinds, ServedDrink? balance, Wishes wishes, Mise? before = null)
     {
         var reach = balance is not null ? Reach.Riffed : wishes.MovesAim ? Reach.Lighter : Reach.Usual;
-        var (slots, missing) = Fitting.Slots.For(spec, target, bar, kinds, MostBottles, reach, balance is null, wishes.UseUp);
-        return new Mise(balance ?? target, home, Fitting.Aim.Of((balance ?? target).Served, slots, wishes, bar.Settings), bar.Measures, missing);
+        var (slots, missing) = Fitting.Slots.For(spec, target, bar, kinds, MostBottles, reach, balance is null, wishes.UseUp, before?.Slots);
+        return new Mise(balance ?? target, home, Fitting.Aim.Of((balance ?? target).Served, slots, wishes, bar.Settings), bar.Measures, missing) { before = before };
     }
 }

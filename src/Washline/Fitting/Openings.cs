@@ -13,9 +13,9 @@ internal sealed class Openings
     private readonly Kinds kinds;
     private readonly ulong[] matters;
     private readonly HashSet<string> bought;
-    private readonly ConcurrentDictionary<string, bool>[] ways; // of each spec
+    private readonly Ways[] ways; // of each spec
     private readonly ConcurrentDictionary<ulong, Bar> homes = [];
-    private readonly ConcurrentDictionary<(int Spec, ulong Set), Lazy<Opening>> known = [];
+    private readonly ConcurrentDictionary<(int Spec, ulong Set), Opening> known = [];
 
     /// <summary>Nothing is worked out yet.</summary>
     /// <param name="open">Specs that wait for a bottle.</param>
@@ -26,32 +26,29 @@ internal sealed class Openings
     {
         (this.open, this.wanted, this.bar, this.kinds) = (open, wanted, bar, kinds);
         bought = [.. wanted.Select(w => w.Bottle.Name)];
-        ways = [.. open.Select(_ => new ConcurrentDictionary<string, bool>())];
+        ways = [.. open.Select(_ => new Ways())];
         matters = [.. open.AsParallel().AsOrdered().Select(w => Bits(b => w.Fit.MayTake(b.Kind)))];
     }
 
+    /// <summary>The specs that those bottles open at a glance, by their places: each of them is opened, and a few more may be.</summary>
+    public IReadOnlyList<int> AtAGlance(int[] set) => Where(set, o => o.AtAGlance is not null);
+
     /// <summary>The specs that those bottles open, by their places.</summary>
-    public IReadOnlyList<int> Of(int[] set)
-    {
-        var bits = Bits(set);
-        return [.. Enumerable.Range(0, open.Count).Where(s => (matters[s] & bits) != 0).AsParallel().AsOrdered().Where(s => With(s, bits).IsOpen)];
-    }
+    public IReadOnlyList<int> Of(int[] set) => Where(set, o => o.IsOpen);
 
     /// <summary>The fit of a spec with those bottles.</summary>
     public Fit Fit(int spec, int[] set) => With(spec, Bits(set)).Fit;
 
-    /// <summary>The distances of those specs together, JND, but for what is the same with each of the sets.</summary>
-    public double Distance(IReadOnlyList<int> specs, int[] set, IReadOnlyList<int[]> sets)
+    /// <summary>How far off those specs are together by a first look, JND.</summary>
+    public double Distance(IReadOnlyList<int> specs, int[] set) => specs.Select(s => With(s, Bits(set))).Sum(o => o.AtAGlance ?? o.Enough);
+
+    private IReadOnlyList<int> Where(int[] set, Func<Opening, bool> holds)
     {
-        var differ = sets.Aggregate(0UL, (bits, other) => bits | (Bits(other) ^ Bits(set)));
-        return specs.Where(s => (differ & matters[s]) != 0).AsParallel().AsOrdered().Select(s => Fit(s, set).LeastJnd!.Value).ToList().Sum();
+        var bits = Bits(set);
+        return [.. Enumerable.Range(0, open.Count).Where(s => (matters[s] & bits) != 0).AsParallel().AsOrdered().Where(s => holds(With(s, bits)))];
     }
 
-    private Opening With(int spec, ulong set)
-    {
-        var bits = set & matters[spec];
-        return known.GetOrAdd((spec, bits), key => new(() => new Opening(open[key.Spec].Fit, homes.GetOrAdd(key.Set, Richer), kinds, i => bought.Contains(i.Name), ways[key.Spec]))).Value;
-    }
+    private Opening With(int spec, ulong set) => known.GetOrAdd((spec, set & matters[spec]), key => new Opening(this, key.Spec, key.Set));
 
     private Bar Richer(ulong set)
     {
@@ -66,19 +63,50 @@ internal sealed class Openings
 
     private ulong Bits(Func<Wanted, bool> holds) => Bits(Enumerable.Range(0, wanted.Count).Where(i => holds(wanted[i])));
 
-    private sealed class Opening
+    // One spec with the bottles that matter to it; each answer is worked out when it is first asked for.
+    private sealed class Opening(Openings all, int spec, ulong set)
     {
-        private readonly Lazy<Fit> fit;
+        private readonly Lock working = new();
+        private (double? Jnd, bool Known) atAGlance;
+        private bool? isOpen;
+        private Fit? fit;
 
-        public Opening(Fit was, Bar richer, Kinds kinds, Func<ShelfItem, bool> isBought, ConcurrentDictionary<string, bool> ways)
+        public double? AtAGlance
         {
-            var enough = was.OutOfReach.Count > 0 ? Tonight.StillThatDrink : Tonight.Noticed;
-            fit = new(() => Fitting.Fit.Nearest(was.Spec, richer, kinds));
-            IsOpen = was.With(richer).ComesWithin(enough, isBought, ways);
+            get
+            {
+                lock (working)
+                {
+                    if (!atAGlance.Known) atAGlance = (Richer.Start(Enough, IsBought, all.ways[spec]), true);
+                    return atAGlance.Jnd;
+                }
+            }
         }
 
-        public bool IsOpen { get; }
+        public bool IsOpen
+        {
+            get
+            {
+                lock (working) return isOpen ??= AtAGlance is not null || Richer.ComesWithin(Enough, IsBought, all.ways[spec]);
+            }
+        }
 
-        public Fit Fit => fit.Value;
+        public Fit Fit
+        {
+            get
+            {
+                lock (working) return fit ??= Fitting.Fit.Nearest(Was.Spec, Home, all.kinds);
+            }
+        }
+
+        public double Enough => Was.OutOfReach.Count > 0 ? Tonight.StillThatDrink : Tonight.Noticed;
+
+        private Fit Was => all.open[spec].Fit;
+
+        private Bar Home => all.homes.GetOrAdd(set, all.Richer);
+
+        private Fit Richer => Was.With(Home);
+
+        private bool IsBought(ShelfItem item) => all.bought.Contains(item.Name);
     }
 }

@@ -13,25 +13,29 @@ public sealed record Purchase(IReadOnlyList<Wanted> Bottles, IReadOnlyList<Fit> 
     /// <summary>The most bottles that are weighed together, and so the most lines that a spec may wait for.</summary>
     internal const int Most = 3;
 
+    private const double Missed = 0.02; // of the specs that a set opens; at a glance so many may be missed
+
     /// <summary>
-    /// The best purchases of one, of two and of three bottles: most specs opened, then the lower price, then the nearer drinks. Every set is
-    /// weighed by the specs whose waiting lines it serves; for the dozen that serve most, each spec that they serve is fitted again to the bar with them, so what is promised is what the fit
-    /// would say. A larger purchase stands here only when it opens more.
+    /// The best purchases of one, of two and of three bottles: most specs opened, then the lower price, then the drinks nearer at a glance. Every bottle is tried at a glance on every spec that may take it;
+    /// of larger sets the dozen that promise most by that and by the lines that they serve together. What by the glance opens hardly fewer than the best is weighed in full, so what is
+    /// promised is what the fit would say. A larger purchase stands here only when it opens more.
     /// </summary>
     internal static IReadOnlyList<Purchase> Best(IReadOnlyList<Fit> fits, Bar bar, Kinds kinds, IReadOnlyDictionary<string, decimal> prices)
     {
         var open = fits.Where(f => f.OutOfReach.Count is > 0 and <= Most || f.LeastJnd >= Tonight.Noticed).Select(Waiting.Of).ToList();
         var wanted = Wanted.In(open, bar, prices);
         var openings = new Openings(open, wanted, bar, kinds);
-        var (covered, whole) = Lines(open, wanted);
+        var (covered, whole) = Lines(open, wanted, openings);
         var best = new List<Purchase>();
         for (var count = 1; count <= Math.Min(Most, wanted.Count); count++)
         {
-            var found = Likely(wanted.Count, covered, whole, count).Select(set => (Set: set, Opens: openings.Of(set), Price: Together([.. set.Select(i => wanted[i])])))
-                .GroupBy(p => (p.Opens.Count, Price: p.Price ?? decimal.MaxValue)).OrderByDescending(g => g.Key.Count).ThenBy(g => g.Key.Price).FirstOrDefault()?.ToList();
-            if (found is null || found[0].Opens.Count <= (best.Count > 0 ? best[^1].Opens.Count : 0)) continue;
-            // Only where as many are opened at the same price it counts how near they come.
-            var (chosen, opens, price) = found.Count == 1 ? found[0] : found.OrderBy(p => openings.Distance(p.Opens, p.Set, [.. found.Select(f => f.Set)]))
+            var likely = Likely(wanted.Count, covered, whole, count).Select(set => (Set: set, AtAGlance: openings.AtAGlance(set).Count)).ToList();
+            var nearly = likely.Max(l => l.AtAGlance) * (1 - Missed) - 1;
+            var found = likely.Where(l => l.AtAGlance >= nearly).Select(l => (l.Set, Opens: openings.Of(l.Set), Price: Together([.. l.Set.Select(i => wanted[i])])))
+                .GroupBy(p => (p.Opens.Count, Price: p.Price ?? decimal.MaxValue)).OrderByDescending(g => g.Key.Count).ThenBy(g => g.Key.Price).First().ToList();
+            if (found[0].Opens.Count <= (best.Count > 0 ? best[^1].Opens.Count : 0)) continue;
+            // Only where as many are opened at the same price it counts how near they come at a glance.
+            var (chosen, opens, price) = found.Count == 1 ? found[0] : found.OrderBy(p => openings.Distance(p.Opens, p.Set))
                 .ThenBy(p => string.Join(", ", p.Set.Select(i => wanted[i].Kind.Id)), StringComparer.Ordinal).First();
             best.Add(new Purchase([.. chosen.Select(i => wanted[i])], [.. opens.AsParallel().AsOrdered().Select(s => openings.Fit(s, chosen))], price));
         }
@@ -41,12 +45,20 @@ public sealed record Purchase(IReadOnlyList<Wanted> Bottles, IReadOnlyList<Fit> 
 
     private static decimal? Together(IReadOnlyList<Wanted> bottles) => bottles.All(b => b.Price is not null) ? bottles.Sum(b => b.Price) : null;
 
-    // Of each spec which lines wait, a bit each, and of each bottle which of them it serves; filled up with specs that nothing serves.
-    private static (byte[][] Covered, byte[] Whole) Lines(List<Waiting> open, IReadOnlyList<Wanted> wanted)
+    // Of each spec which lines wait, a bit each, and of each bottle which of them it serves: all of them where it alone opens the spec. Filled up with specs that nothing serves.
+    private static (byte[][] Covered, byte[] Whole) Lines(List<Waiting> open, IReadOnlyList<Wanted> wanted, Openings openings)
     {
         var length = (open.Count + Vector256<byte>.Count - 1) / Vector256<byte>.Count * Vector256<byte>.Count;
         byte[] Filled(Func<Waiting, byte> of, byte rest) => [.. open.Select(of), .. Enumerable.Repeat(rest, length - open.Count)];
-        return ([.. wanted.Select(w => Filled(w.Covers, 0))], Filled(f => (byte)((1 << f.Lines.Count) - 1), 1));
+        var whole = Filled(f => (byte)((1 << f.Lines.Count) - 1), 1);
+        byte[] Covered(int bottle)
+        {
+            var covered = Filled(wanted[bottle].Covers, 0);
+            foreach (var spec in openings.AtAGlance([bottle])) covered[spec] = whole[spec];
+            return covered;
+        }
+
+        return ([.. Enumerable.Range(0, wanted.Count).Select(Covered)], whole);
     }
 
     // The sets that serve most specs, line by line; which of them is best only full fits can say.

@@ -6,12 +6,11 @@ namespace Washline.Fitting;
 /// <content>How a search begins: what shows before any ice, the first answer, and a grid so small that all of it is tried.</content>
 internal sealed partial class Search
 {
+    /// <summary>D of the first answer where it is less than that, JND; others may be nearer, and come within it where this one does not.</summary>
+    public double? Start(double jnd) => free && !IsBeyond(jnd) && First is { } first && first.Distance < jnd ? first.Distance : null;
+
     /// <summary>Whether any candidate is less than that off, JND.</summary>
-    public bool ComesWithin(double jnd)
-    {
-        if (IsBeyond(jnd)) return false;
-        return (free && First is { } first && first.Distance < jnd) || (Best(int.MaxValue, jnd) is ({ }, var least) && least < jnd);
-    }
+    public bool ComesWithin(double jnd) => Start(jnd) is not null || (Best(int.MaxValue, jnd) is ({ }, var least) && least < jnd);
 
     // The quick guess.
     private Estimate Quick => estimate ?? throw new InvalidOperationException("The search has not begun.");

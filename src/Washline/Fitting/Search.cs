@@ -176,8 +176,9 @@ internal sealed partial class Search
         var near = again ? (start!.Value.At, Math.Sqrt(Quick.Square(Grid.Sum(start.Value.At), start.Value.At))) : Near(makers, mostChanges);
         // How far off the guess is where this search begins; that is looked at in full even where it seems to lie beyond what is asked for.
         if (!again && near is { } from) Meet(Off(from.At));
-        var limit = Math.Min(nearer - Offset, near?.Distance ?? double.PositiveInfinity);
-        limit += 2 * Apart(limit);
+        // Of the nearest itself the guess may be off the one way, and of another the other way; what is asked for is what it is.
+        double Beside(double d) => d + 2 * Apart(d);
+        var limit = Math.Min(nearer - Offset + Apart(nearer) * (1 + Tie), Beside(near?.Distance ?? double.PositiveInfinity));
         var found = new List<(double Guess, int[] At)>();
         if (near is { } first) found.Add((first.Distance, first.At));
         var work = 0L;
@@ -194,7 +195,7 @@ internal sealed partial class Search
                 if (!Fits(at) || Over(allowed, totals) > 2 * Leeway) continue;
                 var d = Math.Sqrt(squares[k]);
                 // What stands on the edge of a limit may turn out to be beyond it.
-                if (Over(within, totals) <= 0) limit = Math.Min(limit, d + 2 * Apart(d));
+                if (Over(within, totals) <= 0) limit = Math.Min(limit, Beside(d));
                 found.Add((d, (int[])at.Clone()));
             }
 

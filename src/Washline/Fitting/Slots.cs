@@ -12,7 +12,18 @@ internal static class Slots
     /// <summary>JND: nobody pours grenadine with the honey syrup at hand: beside the nearest bottle only those are offered that stand little farther.</summary>
     public const double Beside = 0.6;
 
-    public static (IReadOnlyList<Slot> Slots, IReadOnlyList<OutOfReach> Missing) For(Spec spec, ServedDrink target, Bar bar, Kinds kinds, int mostBottles, Reach reach, bool splits, string? useUp)
+    /// <summary>The lines, and those that nothing may be poured for.</summary>
+    /// <param name="spec">The spec.</param>
+    /// <param name="target">The drink as meant.</param>
+    /// <param name="bar">The home.</param>
+    /// <param name="kinds">The catalogue.</param>
+    /// <param name="mostBottles">Bottles for a line.</param>
+    /// <param name="reach">How far from the maker's amounts.</param>
+    /// <param name="splits">Whether lines may be split.</param>
+    /// <param name="useUp">A bottle that is to be emptied, if any.</param>
+    /// <param name="before">The lines at a home that this one is with some more bottles: where none of those may stand in, what may be poured is the same.</param>
+    public static (IReadOnlyList<Slot> Slots, IReadOnlyList<OutOfReach> Missing) For(
+        Spec spec, ServedDrink target, Bar bar, Kinds kinds, int mostBottles, Reach reach, bool splits, string? useUp, IReadOnlyList<Slot>? before = null)
     {
         var stock = Stock.Of(bar, kinds);
         var water = target.Pours.Any(p => p.Last) ? null : stock.Items.FirstOrDefault(i => i.Kind.Id == Splits.Water);
@@ -23,23 +34,15 @@ internal static class Slots
         {
             var line = asked.Line!;
             var i = lines.FindIndex(l => ReferenceEquals(l, line));
-            var ranked = Ranked(stock.Near(asked.Kind), asked);
-            var options = new List<Slot.Option>(mostBottles);
-            foreach (var (item, standIn) in ranked)
-            {
-                if (standIn.Jnd >= StandIns.Limit || options.Count == mostBottles || (options.Count > 0 && standIn.Jnd > options[0].StandInJnd + Beside)) break;
-                if (item.LeftMl >= LeastLeft * asked.Millilitres.Typical) options.Add(Option(line, asked, item, standIn, bar, reach));
-            }
-
-            // Where the nearest bottle is nearly empty, one that holds enough goes first.
-            double Nearness(Slot.Option o) => o.StandInJnd + (o.Item.LeftMl < asked.Millilitres.Typical ? 0.5 : 0);
-            if (options.Exists(o => o.Item.LeftMl < asked.Millilitres.Typical)) options = [.. options.OrderBy(Nearness)];
+            var known = before?.FirstOrDefault(s => ReferenceEquals(s.Line, line) && s.Options[0].Split.Count == 0 && stock.IsAsBefore(asked.Kind));
+            var ranked = known is not null ? [] : Ranked(stock.Near(asked.Kind), asked);
+            var options = known?.Options ?? Options(ranked, line, asked);
             double Left(ShelfItem item) => item.LeftMl - slots.Where(s => s.Index != i && s.Options[0].Item.Name == item.Name).Sum(s => s.AskedMl);
             // Ranked again when it is asked for: an evening keeps all this for every line.
             var split = splits ? new Lazy<IReadOnlyList<Slot.Option>>(() =>
                 Splits.Of(line, asked, options, [.. Ranked(stock.Near(asked.Kind), asked).TakeWhile(r => r.StandIn.Jnd < StandIns.Limit)], water, bar, reach, Left, useUp)) : null;
             // Where no bottle holds half of what is asked for, two of them may.
-            if (options.Count == 0 && split is not null) (options, split) = ([.. split.Value], null);
+            if (options.Count == 0 && split is not null) (options, split) = (split.Value, null);
             if (options.Count > 0)
             {
                 slots.Add(new Slot
@@ -59,6 +62,20 @@ internal static class Slots
         }
 
         return (slots, missing);
+
+        IReadOnlyList<Slot.Option> Options(List<(ShelfItem Item, (double Jnd, string Reason) StandIn)> ranked, Line line, Pour asked)
+        {
+            var options = new List<Slot.Option>(mostBottles);
+            foreach (var (item, standIn) in ranked)
+            {
+                if (standIn.Jnd >= StandIns.Limit || options.Count == mostBottles || (options.Count > 0 && standIn.Jnd > options[0].StandInJnd + Beside)) break;
+                if (item.LeftMl >= LeastLeft * asked.Millilitres.Typical) options.Add(Option(line, asked, item, standIn, bar, reach));
+            }
+
+            // Where the nearest bottle is nearly empty, one that holds enough goes first.
+            double Nearness(Slot.Option o) => o.StandInJnd + (o.Item.LeftMl < asked.Millilitres.Typical ? 0.5 : 0);
+            return options.Exists(o => o.Item.LeftMl < asked.Millilitres.Typical) ? [.. options.OrderBy(Nearness)] : options;
+        }
     }
 
     /// <summary>A bottle for a line.</summary>

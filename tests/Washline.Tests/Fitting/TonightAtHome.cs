@@ -101,6 +101,49 @@ public class TonightAtHome
         Assert.True(within > 60 && bought >= 8, $"{within} of 160 specs within reach, {bought} purchases: too few to show anything.");
     }
 
+    [Theory]
+    [InlineData(0)]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(3)]
+    public void In_homes_made_by_lot_no_other_one_or_two_bottles_that_a_waiting_spec_asks_for_open_more(int seed)
+    {
+        var lot = new Random(seed);
+        var bar = Bar.Empty with
+        {
+            Specs = [.. Enumerable.Range(0, 14).Select(i => SmallBars.Spec(new Random(5000 + 1000 * seed + i)) with { Title = $"Spec {i}" })],
+            Bottles = [.. SmallBars.Asked.Where(_ => lot.Next(5) <= seed).Select((id, i) => SmallBars.Bottle($"bottle {i}", Kinds.Catalogue[id], lot))],
+            Measures = [new Measure("jigger", "ml", 7.5, 7.5, 60)],
+        };
+        var tonight = Tonight.Of(bar, Kinds.Catalogue);
+        var asked = tonight.Fits.Where(f => f.Closest is null || f.Closest.DistanceJnd >= 1).SelectMany(f => f.Spec.Lines).Where(l => l.Kind is not null).Select(l => (l.Kind!, l.Strength)).Distinct().ToList();
+        Assert.InRange(asked.Count, 10, 60);
+        int Most(int bottles) => tonight.Buying.Where(p => p.Bottles.Count <= bottles).Select(p => p.Opens.Count).DefaultIfEmpty(0).Max();
+        Assert.True(Most(2) >= 2, "Nothing to buy: shows nothing.");
+        Parallel.ForEach(asked.Index(), first =>
+        {
+            Assert.True(Opened(bar, tonight, [first.Item]).Count <= Most(1), first.Item.ToString());
+            foreach (var second in asked.Skip(first.Index + 1)) Assert.True(Opened(bar, tonight, [first.Item, second]).Count <= Most(2), $"{first.Item} and {second}");
+        });
+    }
+
+    [Fact]
+    public void Where_every_kind_is_at_home_and_specs_wait_for_stronger_bottles_no_other_ones_open_more()
+    {
+        var bar = LargeHomes.Of(700, 300);
+        var tonight = Tonight.Of(bar, Kinds.Catalogue);
+        Assert.All(tonight.Fits, f => Assert.Empty(f.OutOfReach));
+        var waiting = tonight with { Fits = [.. tonight.Fits.Where(f => f.LeastJnd >= 1)] };
+        var asked = waiting.Fits.SelectMany(f => f.Spec.Lines).Select(l => (l.Kind!, l.Strength)).Distinct().ToList();
+        Assert.True(waiting.Fits.Count >= 20 && asked.Count > 24, $"{waiting.Fits.Count} waiting, {asked.Count} asked for.");
+        var alone = asked.AsParallel().AsOrdered().Select(b => (Bottle: b, Opens: Opened(bar, waiting, [b]))).OrderByDescending(b => b.Opens.Count).ToList();
+        Assert.Equal(alone[0].Opens.Count, tonight.Buying[0].Opens.Count);
+        // Of two those that open most alone; a spec that takes both counts too.
+        var pairs = alone.Take(12).SelectMany((a, i) => alone.Take(i).Select(b => (A: a.Bottle, B: b.Bottle))).ToList();
+        var most = pairs.AsParallel().Max(p => Opened(bar, waiting, [p.A, p.B]).Count);
+        Assert.True(most > alone[0].Opens.Count && tonight.Buying[1].Opens.Count >= most, $"{tonight.Buying[1].Opens.Count} of {most}");
+    }
+
     private static List<string> Opened(Bar bar, Tonight tonight, List<(Kind Kind, Strength? Strength)> bottles)
     {
         var richer = bar with { Bottles = [.. bar.Bottles, .. bottles.Select((b, i) => new Bottle { Name = $"new {i}", Kind = b.Kind, Strength = b.Strength })] };

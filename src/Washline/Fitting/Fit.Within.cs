@@ -1,0 +1,75 @@
+using Washline.Drinks;
+
+namespace Washline.Fitting;
+
+/// <content>Whether a new bottle would bring the drink near enough.</content>
+public sealed partial record Fit
+{
+    /// <summary>D of the maker's amounts from the first bottle of every line, JND, without any search; nothing where there is not enough, or no offer.</summary>
+    internal double? MakersJnd
+    {
+        get
+        {
+            if (IsOut) return null;
+            var choices = Mise.Slots.Select(s => new Choice(s.Options[0], s.Options[0].Makers)).ToArray();
+            if (choices.SelectMany(c => c.Option.Bottles).Any(b => choices.Sum(c => c.Of(b.Name)) > b.LeftMl + Grid.Little)) return null;
+            var serving = ServedDrink.Run([.. choices.Select((c, i) => Mise.Slots[i].Pour(c.Option, c.Mark))], Home.Service);
+            return Math.Sqrt(Aim.To(serving.Sip).Square + choices.Select((c, i) => Mise.Slots[i].Cost(c.Option, c.Mark.Millilitres, serving.Sip.VolumeMl).Square).Sum());
+        }
+    }
+
+    /// <summary>How far off the drink is with a new bottle by a first look, JND, where that is less than asked for: so near it comes at the least. Where nothing is found, a search may still find a way.</summary>
+    /// <param name="jnd">What it is to come within.</param>
+    /// <param name="isNew">Which bottles were not there when the nearest was found to be farther off than that, or there was none.</param>
+    /// <param name="known">What is known of that spec already.</param>
+    internal double? Start(double jnd, Func<ShelfItem, bool> isNew, Ways known)
+    {
+        if (IsOut || Mise.Aim.IsBlocked) return null;
+        if (MakersJnd is { } makers && makers < jnd) return makers;
+        return Pouring(isNew).Select(s => known.Start(s, () => Search(s), jnd)).FirstOrDefault(d => d is not null);
+    }
+
+    /// <summary>Whether what is nearest is less than that off, JND: what <see cref="LeastJnd"/> of the same fit would say, told sooner.</summary>
+    /// <param name="jnd">What it is to come within.</param>
+    /// <param name="isNew">Which bottles were not there when the nearest was found to be farther off than that, or there was none.</param>
+    /// <param name="known">What is known of that spec already.</param>
+    internal bool ComesWithin(double jnd, Func<ShelfItem, bool> isNew, Ways known)
+    {
+        if (IsOut || Mise.Aim.IsBlocked) return false;
+        if (Pouring(isNew).Any(s => known.Comes(s, () => Search(s), jnd))) return true;
+        foreach (var (_, split) in SplitsOf(double.PositiveInfinity))
+        {
+            if (!split.ComesWithin(jnd)) continue;
+            // A split has to gain a quarter of a JND on what is poured without; that is farther off than asked for.
+            if (split.ComesWithin(jnd - QuarterJnd)) return true;
+            return Find(this, nearestOnly: true).LeastJnd < jnd;
+        }
+
+        return false;
+    }
+
+    // Everything in which a new bottle is poured, each candidate once: every way to pour one of them in some lines and what was there before in the others.
+    private IEnumerable<IReadOnlyList<Slot>> Pouring(Func<ShelfItem, bool> isNew)
+    {
+        IEnumerable<(IReadOnlyList<Slot> Slots, bool New)> ways = [(Mise.Slots, false)];
+        foreach (var (i, slot) in Mise.Slots.Index())
+        {
+            var each = slot.Options.Where(o => o.Bottles.Any(isNew)).GroupBy(o => o.Item.Name).Select(o => slot.With([.. o])).ToList();
+            if (each.Count == 0) continue;
+            var old = slot.With([.. slot.Options.Where(o => !o.Bottles.Any(isNew))]);
+            ways = ways.SelectMany(w => each.Select(e => (With(w.Slots, i, e), true)).Concat(old.Options.Count == 0 ? [] : [(With(w.Slots, i, old), w.New)]));
+        }
+
+        return ways.Where(w => w.New).Select(w => w.Slots);
+    }
+
+    /// <summary>Whether a full bottle of that kind, put beside those at home, may be poured for a line.</summary>
+    internal bool MayTake(Kind kind) => kind.Id == Fitting.Splits.Water || Target.Pours.Any(pour =>
+    {
+        var jnd = StandIns.Between(pour.Kind, kind).Jnd;
+        if (jnd >= StandIns.Limit) return false;
+        var slot = Mise.Slots.FirstOrDefault(s => ReferenceEquals(s.Line, pour.Line));
+        // It is offered beside the nearest, or makes up for what that one lacks.
+        return slot is null || slot.Options.All(o => o.Split.Count > 0 || jnd <= o.StandInJnd + Slots.Beside) || slot.Options.Any(o => o.Item.LeftMl < slot.AskedMl);
+    });
+}

@@ -1,0 +1,18 @@
+using System.Collections.Concurrent;
+
+namespace Washline.Fitting;
+
+/// <summary>What is known of a spec poured with bottles that are not at home yet, by the bottles of each line: sets that have those bottles in common need not ask again.</summary>
+internal sealed class Ways
+{
+    private readonly ConcurrentDictionary<string, double?> starting = [];
+    private readonly ConcurrentDictionary<string, bool> coming = [];
+
+    /// <summary>How far off the first answer of a search over those lines is, where it comes near enough.</summary>
+    public double? Start(IReadOnlyList<Slot> slots, Func<Search> search, double jnd) => starting.GetOrAdd(Names(slots), _ => search().Start(jnd));
+
+    /// <summary>Whether anything does.</summary>
+    public bool Comes(IReadOnlyList<Slot> slots, Func<Search> search, double jnd) => coming.GetOrAdd(Names(slots), _ => search().ComesWithin(jnd));
+
+    private static string Names(IReadOnlyList<Slot> slots) => string.Join('\n', slots.Select(s => string.Join('\t', s.Options.Select(o => o.Item.Name))));
+}
