@@ -89,9 +89,11 @@ internal sealed partial class Search
             {
                 if (d + Offset - Apart(d) > least) break;
                 var choices = Grid.Choices(at);
-                var exact = Distance(choices, out var serving);
+                var (exact, serving) = (0.0, default(Serving));
+                if (free && start is { } first && Places.Same.Equals(at, first.At)) exact = first.Distance;
+                else exact = Distance(choices, out serving);
                 Meet(exact - d);
-                if (allowed.Over(serving.Sip, serving.Served.Ethanol, Grid.Sum(at).Price) > 0)
+                if (!free && allowed.Over(serving.Sip, serving.Served.Ethanol, Grid.Sum(at).Price) > 0)
                 {
                     // It looked as if it kept the limits: it is not to stand in the way of others when they are looked at again.
                     refused.Add(at);
