@@ -5,19 +5,6 @@ namespace Washline.Fitting;
 /// <content>Whether a new bottle would bring the drink near enough.</content>
 public sealed partial record Fit
 {
-    /// <summary>D of the maker's amounts from the first bottle of every line, JND, without any search; nothing where there is not enough, or no offer.</summary>
-    internal double? MakersJnd
-    {
-        get
-        {
-            if (IsOut) return null;
-            var choices = Mise.Slots.Select(s => new Choice(s.Options[0], s.Options[0].Makers)).ToArray();
-            if (choices.SelectMany(c => c.Option.Bottles).Any(b => choices.Sum(c => c.Of(b.Name)) > b.LeftMl + Grid.Little)) return null;
-            var serving = ServedDrink.Run([.. choices.Select((c, i) => Mise.Slots[i].Pour(c.Option, c.Mark))], Home.Service);
-            return Math.Sqrt(Aim.To(serving.Sip).Square + choices.Select((c, i) => Mise.Slots[i].Cost(c.Option, c.Mark.Millilitres, serving.Sip.VolumeMl).Square).Sum());
-        }
-    }
-
     /// <summary>How far off the drink is with a new bottle by a first look, JND, where that is less than asked for: so near it comes at the least. Where nothing is found, a search may still find a way.</summary>
     /// <param name="jnd">What it is to come within.</param>
     /// <param name="isNew">Which bottles were not there when the nearest was found to be farther off than that, or there was none.</param>
@@ -25,8 +12,9 @@ public sealed partial record Fit
     internal double? Start(double jnd, Func<ShelfItem, bool> isNew, Ways known)
     {
         if (IsOut || Mise.Aim.IsBlocked) return null;
-        if (MakersJnd is { } makers && makers < jnd) return makers;
-        return Pouring(isNew).Select(s => known.Start(s, () => Search(s), jnd)).FirstOrDefault(d => d is not null);
+        // A split has to gain a quarter of a JND on what is poured without; that is farther off than asked for.
+        return Pouring(isNew).Select(s => known.Start(s, () => Search(s).Start(jnd, Mise.Ice)))
+            .Concat(Splitting(isNew).Select(s => Search(s).Start(jnd - QuarterJnd, Mise.Ice))).FirstOrDefault(d => d is not null);
     }
 
     /// <summary>Whether what is nearest is less than that off, JND: what <see cref="LeastJnd"/> of the same fit would say, told sooner.</summary>
@@ -36,7 +24,7 @@ public sealed partial record Fit
     internal bool ComesWithin(double jnd, Func<ShelfItem, bool> isNew, Ways known)
     {
         if (IsOut || Mise.Aim.IsBlocked) return false;
-        if (Pouring(isNew).Any(s => known.Comes(s, () => Search(s), jnd))) return true;
+        if (Pouring(isNew).Any(s => known.Comes(s, () => Search(s).ComesWithin(jnd)))) return true;
         foreach (var (_, split) in SplitsOf(double.PositiveInfinity))
         {
             if (!split.ComesWithin(jnd)) continue;
@@ -46,6 +34,17 @@ public sealed partial record Fit
         }
 
         return false;
+    }
+
+    // One line split between two bottles of which one is new, the others as they are.
+    private IEnumerable<IReadOnlyList<Slot>> Splitting(Func<ShelfItem, bool> isNew)
+    {
+        var slots = Mise.Slots;
+        for (var i = 0; i < slots.Count; i++)
+        {
+            if (!slots[i].Options.Any(o => o.Bottles.Any(isNew))) continue;
+            if (slots[i].Splits.Value.Where(o => o.Bottles.Any(isNew)).ToList() is { Count: > 0 } splits) yield return With(slots, i, slots[i].With(splits));
+        }
     }
 
     // Everything in which a new bottle is poured, each candidate once: every way to pour one of them in some lines and what was there before in the others.

@@ -17,6 +17,8 @@ internal sealed partial class MeltGuess
 {
     private const int Features = 5;
     private const double PerHundredth = 20; // the bend's term for one strength beyond, near in size to the others
+    private const double Tenths = 0.4; // more or less
+    private const double Degrees = 3; // °C
     private const double Clearly = 0.2; // of that term: a hundredth of strength
 
     private static readonly double LogScarce = Math.Log(Service.LeastIceG / Service.IcePerDrink);
@@ -86,6 +88,22 @@ internal sealed partial class MeltGuess
         for (var s = 0; unbent && s < samples.Count; s++) rows.Slice((s + 1) * count - 2, 2).Clear();
         (melt, temperature) = (new double[count], new double[count]);
         Fit(rows, melts, temperatures, melt, temperature);
+    }
+
+    /// <summary>A guess about a drink and others that pour a few tenths more or less of this or that.</summary>
+    /// <param name="first">What meets the ice.</param>
+    /// <param name="last">What goes in last.</param>
+    /// <param name="service">How it is served.</param>
+    public static MeltGuess About(in Mixture first, in Mixture last, Service service)
+    {
+        Span<Vector256<double>> features = stackalloc Vector256<double>[Features];
+        var totals = Totals.Of(first, false, service.InGlass) + Totals.Of(last, true, service.InGlass);
+        Of(FourTotals.Of(totals, totals, totals, totals), service.InGlass, features);
+        var reach = new double[Features];
+        for (var k = 0; k < 3; k++) reach[k] = Tenths * features[k].ToScalar();
+        reach[3] = Math.Log(1 + Tenths);
+        reach[4] = service.InGlass && last.Mass > 0 ? Degrees : 0;
+        return new MeltGuess(first, last, service, reach);
     }
 
     /// <summary>Grams of melt, and °C in the glass, of four candidates.</summary>

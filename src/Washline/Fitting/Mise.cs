@@ -14,12 +14,16 @@ internal sealed record Mise(ServedDrink Target, HomeService Home, Aim Aim, IRead
 
     private Mise? before; // at the home that this one is with some more bottles
     private Grid? grid;
+    private MeltGuess? ice;
 
     /// <summary>The lines with what may be poured for them.</summary>
     public IReadOnlyList<Slot> Slots => Aim.Slots;
 
     /// <summary>What adds up of lines that may differ from these; of those that do not nothing is worked out again.</summary>
-    public Grid GridOf(IReadOnlyList<Slot> slots) => ReferenceEquals(slots, Slots) ? Grid : new Grid(slots, Home.Service.InGlass, Grid);
+    public Grid GridOf(IReadOnlyList<Slot> slots) => ReferenceEquals(slots, Slots) ? Grid : new Grid(slots, Home.Service.InGlass, before?.Grid ?? Grid);
+
+    /// <summary>A guess of the ice about the drink as meant, made as it is at home.</summary>
+    public MeltGuess Ice => before?.Ice ?? LazyInitializer.EnsureInitialized(ref ice, () => MeltGuess.About(ServedDrink.Sum(Target.Pours, last: false), ServedDrink.Sum(Target.Pours, last: true), Home.Service));
 
     private Grid Grid => LazyInitializer.EnsureInitialized(ref grid, () => new Grid(Slots, Home.Service.InGlass, before?.Grid));
 

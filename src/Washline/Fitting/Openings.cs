@@ -36,8 +36,8 @@ internal sealed class Openings
     /// <summary>The specs that those bottles open, by their places.</summary>
     public IReadOnlyList<int> Of(int[] set) => Where(set, o => o.IsOpen);
 
-    /// <summary>The fit of a spec with those bottles.</summary>
-    public Fit Fit(int spec, int[] set) => With(spec, Bits(set)).Fit;
+    /// <summary>A spec that those bottles open.</summary>
+    public Opened Opened(int spec, int[] set) => new(open[spec].Fit.Spec, Home(Bits(set) & matters[spec]), kinds);
 
     /// <summary>How far off those specs are together by a first look, JND.</summary>
     public double Distance(IReadOnlyList<int> specs, int[] set) => specs.Select(s => With(s, Bits(set))).Sum(o => o.AtAGlance ?? o.Enough);
@@ -49,6 +49,8 @@ internal sealed class Openings
     }
 
     private Opening With(int spec, ulong set) => known.GetOrAdd((spec, set & matters[spec]), key => new Opening(this, key.Spec, key.Set));
+
+    private Bar Home(ulong set) => homes.GetOrAdd(set, Richer);
 
     private Bar Richer(ulong set)
     {
@@ -69,7 +71,6 @@ internal sealed class Openings
         private readonly Lock working = new();
         private (double? Jnd, bool Known) atAGlance;
         private bool? isOpen;
-        private Fit? fit;
 
         public double? AtAGlance
         {
@@ -91,21 +92,11 @@ internal sealed class Openings
             }
         }
 
-        public Fit Fit
-        {
-            get
-            {
-                lock (working) return fit ??= Fitting.Fit.Nearest(Was.Spec, Home, all.kinds);
-            }
-        }
-
         public double Enough => Was.OutOfReach.Count > 0 ? Tonight.StillThatDrink : Tonight.Noticed;
 
         private Fit Was => all.open[spec].Fit;
 
-        private Bar Home => all.homes.GetOrAdd(set, all.Richer);
-
-        private Fit Richer => Was.With(Home);
+        private Fit Richer => Was.With(all.Home(set));
 
         private bool IsBought(ShelfItem item) => all.bought.Contains(item.Name);
     }

@@ -8,7 +8,7 @@ namespace Washline.Fitting;
 /// <param name="Bottles">What to buy.</param>
 /// <param name="Opens">Specs that were out of reach and are now at most noticeable, and specs of which a drinker would have noticed and now does not.</param>
 /// <param name="Price">What they cost together; nothing where nobody has said so for each of them.</param>
-public sealed record Purchase(IReadOnlyList<Wanted> Bottles, IReadOnlyList<Fit> Opens, decimal? Price)
+public sealed record Purchase(IReadOnlyList<Wanted> Bottles, IReadOnlyList<Opened> Opens, decimal? Price)
 {
     /// <summary>The most bottles that are weighed together, and so the most lines that a spec may wait for.</summary>
     internal const int Most = 3;
@@ -37,7 +37,7 @@ public sealed record Purchase(IReadOnlyList<Wanted> Bottles, IReadOnlyList<Fit> 
             // Only where as many are opened at the same price it counts how near they come at a glance.
             var (chosen, opens, price) = found.Count == 1 ? found[0] : found.OrderBy(p => openings.Distance(p.Opens, p.Set))
                 .ThenBy(p => string.Join(", ", p.Set.Select(i => wanted[i].Kind.Id)), StringComparer.Ordinal).First();
-            best.Add(new Purchase([.. chosen.Select(i => wanted[i])], [.. opens.AsParallel().AsOrdered().Select(s => openings.Fit(s, chosen))], price));
+            best.Add(new Purchase([.. chosen.Select(i => wanted[i])], [.. opens.Select(s => openings.Opened(s, chosen))], price));
         }
 
         return best;

@@ -6,11 +6,14 @@ namespace Washline.Fitting;
 /// <content>How a search begins: what shows before any ice, the first answer, and a grid so small that all of it is tried.</content>
 internal sealed partial class Search
 {
-    /// <summary>D of the first answer where it is less than that, JND; others may be nearer, and come within it where this one does not.</summary>
-    public double? Start(double jnd) => free && !IsBeyond(jnd) && First is { } first && first.Distance < jnd ? first.Distance : null;
+    /// <summary>D of a first answer where it is less than that, JND; others may be nearer, and come within it where this one does not.</summary>
+    /// <param name="jnd">What it is to come within.</param>
+    /// <param name="about">A guess of the ice about drinks like these. It only chooses the answer, which is then followed in full.</param>
+    public double? Start(double jnd, MeltGuess about) =>
+        free && !IsBeyond(jnd) && Near(new Estimate(Grid, about, meant), makers, int.MaxValue) is var (at, _) && Distance(Grid.Choices(at)) is var d && d < jnd ? d : null;
 
     /// <summary>Whether any candidate is less than that off, JND.</summary>
-    public bool ComesWithin(double jnd) => Start(jnd) is not null || (Best(int.MaxValue, jnd) is ({ }, var least) && least < jnd);
+    public bool ComesWithin(double jnd) => !IsBeyond(jnd) && ((free && First is var (_, d) && d < jnd) || (Best(int.MaxValue, jnd) is ({ }, var least) && least < jnd));
 
     // The quick guess.
     private Estimate Quick => estimate ?? throw new InvalidOperationException("The search has not begun.");
@@ -22,7 +25,7 @@ internal sealed partial class Search
         {
             if (estimate is not null) return start;
             estimate = About(makers);
-            if (Near(makers, int.MaxValue) is not { } near) return null;
+            if (Near(estimate, makers, int.MaxValue) is not { } near) return null;
             var exact = Distance(Grid.Choices(near.At));
             if (Math.Abs(exact - near.Distance) > Recentre) estimate = About(near.At);
             start = (near.At, exact);

@@ -16,10 +16,10 @@ internal sealed partial class Search
     }
 
     // The best by changing one line at a time; what breaks a limit counts as far off, so that a way back is found.
-    private (int[] At, double Distance)? Near(int[] from, int mostChanges)
+    private (int[] At, double Distance)? Near(Estimate quick, int[] from, int mostChanges)
     {
         var at = (int[])from.Clone();
-        var least = Possible(at, mostChanges) && Grid.Sum(at) is var sum ? Penalised(Quick.Square(sum, at), sum) : double.PositiveInfinity;
+        var least = Possible(at, mostChanges) && Grid.Sum(at) is var sum ? Penalised(quick.Square(sum, at), sum) : double.PositiveInfinity;
         // Line after line, until none has changed since this one was looked at.
         for (var (i, still) = (0, 0); still < at.Length; i = (i + 1) % at.Length)
         {
@@ -30,7 +30,7 @@ internal sealed partial class Search
             var rest = Grid.Sum(at) - line.Adds(was);
             for (var c = 0; c <= end; c += 4)
             {
-                var squares = Quick.Squares(rest, at, i, c, end, least);
+                var squares = quick.Squares(rest, at, i, c, end, least);
                 for (var k = 0; k < 4 && c + k <= end; k++)
                 {
                     at[i] = c + k;

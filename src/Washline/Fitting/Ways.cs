@@ -8,11 +8,11 @@ internal sealed class Ways
     private readonly ConcurrentDictionary<string, double?> starting = [];
     private readonly ConcurrentDictionary<string, bool> coming = [];
 
-    /// <summary>How far off the first answer of a search over those lines is, where it comes near enough.</summary>
-    public double? Start(IReadOnlyList<Slot> slots, Func<Search> search, double jnd) => starting.GetOrAdd(Names(slots), _ => search().Start(jnd));
+    /// <summary>How far off a first answer of a search over those lines is, where it comes near enough.</summary>
+    public double? Start(IReadOnlyList<Slot> slots, Func<double?> start) => starting.GetOrAdd(Names(slots), _ => start());
 
     /// <summary>Whether anything does.</summary>
-    public bool Comes(IReadOnlyList<Slot> slots, Func<Search> search, double jnd) => coming.GetOrAdd(Names(slots), _ => search().ComesWithin(jnd));
+    public bool Comes(IReadOnlyList<Slot> slots, Func<bool> comes) => coming.GetOrAdd(Names(slots), _ => comes());
 
     private static string Names(IReadOnlyList<Slot> slots) => string.Join('\n', slots.Select(s => string.Join('\t', s.Options.Select(o => o.Item.Name))));
 }

@@ -94,6 +94,7 @@ public class TonightAtHome
                 var opened = Opened(bar, tonight, [.. purchase.Bottles.Select(b => (b.Kind, b.Strength))]);
                 Assert.Equal(opened.Order(StringComparer.Ordinal), purchase.Opens.Select(f => f.Spec.Title).Order(StringComparer.Ordinal));
                 Assert.NotEmpty(purchase.Opens);
+                Assert.All(purchase.Opens, o => Assert.True(o.Fit.LeastJnd < 2 && o.Fit.Spec == o.Spec, o.Spec.Title));
                 bought++;
             }
         }
