@@ -23,26 +23,41 @@ internal sealed partial class MeltGuess
         };
     }
 
-    // The drink itself, a step up and down each way, two ways at once, and more where there is a bend in the mass or in the strength.
-    private List<(Mixture First, Mixture Last)> Samples(Mixture first, Mixture last, double[] reach)
+    // One; up and down; half as far; two and one bends in strength and mass, farther out in strength, half as far in mass; each two at once.
+    private const int MostSamples = 1 + 2 * Features + 2 + 3 + 2 + 2 + Features * (Features - 1) / 2;
+
+    // The drink itself, a step up and down each way, two ways at once, and more where there is a bend in the mass or in the strength; how many.
+    private int Samples(in Mixture first, in Mixture last, double[] reach, Span<(Mixture First, Mixture Last)> samples)
     {
-        var samples = new List<(Mixture, Mixture)>(32) { (first, last) };
+        samples[0] = (first, last);
+        var count = 1;
         foreach (var k in moved)
         {
             var bends = Array.FindAll(Bends(k, first, service), b => Math.Abs(b) < reach[k]);
-            samples.Add(Moved(first, last, k, reach[k]));
-            samples.Add(Moved(first, last, k, -reach[k]));
-            if (k == 0 || bends.Length > 0) samples.AddRange([Moved(first, last, k, reach[k] / 2), Moved(first, last, k, -reach[k] / 2)]);
-            foreach (var bend in bends) samples.Add(Moved(first, last, k, bend));
-            if (k == 0 && bends.Length > 0) samples.AddRange([Moved(first, last, k, 0.75 * reach[k]), Moved(first, last, k, -0.75 * reach[k])]);
-            foreach (var j in moved.TakeWhile(j => j < k))
+            samples[count++] = Moved(first, last, k, reach[k]);
+            samples[count++] = Moved(first, last, k, -reach[k]);
+            if (k == 0 || bends.Length > 0)
             {
+                samples[count++] = Moved(first, last, k, reach[k] / 2);
+                samples[count++] = Moved(first, last, k, -reach[k] / 2);
+            }
+
+            foreach (var bend in bends) samples[count++] = Moved(first, last, k, bend);
+            if (k == 0 && bends.Length > 0)
+            {
+                samples[count++] = Moved(first, last, k, 0.75 * reach[k]);
+                samples[count++] = Moved(first, last, k, -0.75 * reach[k]);
+            }
+
+            foreach (var j in moved)
+            {
+                if (j >= k) break;
                 var (a, b) = Moved(first, last, j, reach[j]);
-                samples.Add(Moved(a, b, k, reach[k]));
+                samples[count++] = Moved(a, b, k, reach[k]);
             }
         }
 
-        return samples;
+        return count;
     }
 
     private static (Mixture First, Mixture Last) Moved(Mixture first, Mixture last, int k, double step)

@@ -1,5 +1,4 @@
 using System.Runtime.CompilerServices;
-using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
 using Washline.Drinks;
 using Washline.Fitting.Guessing;
@@ -61,19 +60,20 @@ internal sealed partial class MeltGuess
         var meets = Array.Exists(Bends(3, first, service), turn => Math.Abs(turn) < most[3]);
         perScarce = meets ? per[3] : 0;
         scarce = Scarce(features[3]).ToScalar();
-        var samples = Samples(first, last, most);
+        Span<(Mixture First, Mixture Last)> room = stackalloc (Mixture, Mixture)[MostSamples];
+        var samples = room[..Samples(first, last, most, room)];
         var count = MostTerms(moved.Length) - (meets ? 0 : 2);
-        Span<double> rows = stackalloc double[samples.Count * count];
-        Span<double> melts = stackalloc double[samples.Count];
-        Span<double> temperatures = stackalloc double[samples.Count];
+        Span<double> rows = stackalloc double[samples.Length * count];
+        Span<double> melts = stackalloc double[samples.Length];
+        Span<double> temperatures = stackalloc double[samples.Length];
         Span<Vector256<double>> terms = stackalloc Vector256<double>[count];
-        for (var s = 0; s < samples.Count; s += Meetings.Most)
+        for (var s = 0; s < samples.Length; s += Meetings.Most)
         {
-            (Mixture, Mixture) At(int k) => samples[Math.Min(s + k, samples.Count - 1)];
-            var totals = Total(At(0), At(1), At(2), At(3));
+            var end = samples.Length - 1;
+            var totals = Total(samples[s], samples[Math.Min(s + 1, end)], samples[Math.Min(s + 2, end)], samples[Math.Min(s + 3, end)]);
             Terms(totals, terms);
-            var side = Math.Min(Meetings.Most, samples.Count - s);
-            Follow(CollectionsMarshal.AsSpan(samples).Slice(s, side), melts[s..], temperatures[s..]);
+            var side = Math.Min(Meetings.Most, samples.Length - s);
+            Follow(samples.Slice(s, side), melts[s..], temperatures[s..]);
             for (var k = 0; k < side; k++)
             {
                 var row = rows.Slice((s + k) * count, count);
@@ -84,8 +84,8 @@ internal sealed partial class MeltGuess
 
         // Where no run lies clearly beyond, nothing is known of the bend, and it is left out.
         unbent = true;
-        for (var s = 0; s < samples.Count; s++) unbent &= Math.Abs(rows[(s + 1) * count - 2]) < Clearly;
-        for (var s = 0; unbent && s < samples.Count; s++) rows.Slice((s + 1) * count - 2, 2).Clear();
+        for (var s = 0; s < samples.Length; s++) unbent &= Math.Abs(rows[(s + 1) * count - 2]) < Clearly;
+        for (var s = 0; unbent && s < samples.Length; s++) rows.Slice((s + 1) * count - 2, 2).Clear();
         (melt, temperature) = (new double[count], new double[count]);
         Fit(rows, melts, temperatures, melt, temperature);
     }
