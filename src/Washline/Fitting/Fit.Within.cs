@@ -9,7 +9,7 @@ public sealed partial record Fit
     /// <param name="jnd">What it is to come within.</param>
     /// <param name="isNew">Which bottles were not there when the nearest was found to be farther off than that, or there was none.</param>
     /// <param name="known">What is known of that spec already.</param>
-    internal double? Start(double jnd, Func<ShelfItem, bool> isNew, Ways known)
+    internal double? Start(double jnd, Func<ShelfItem, bool> isNew, Tried known)
     {
         if (IsOut || Mise.Aim.IsBlocked) return null;
         // A split has to gain a quarter of a JND on what is poured without; that is farther off than asked for.
@@ -21,7 +21,7 @@ public sealed partial record Fit
     /// <param name="jnd">What it is to come within.</param>
     /// <param name="isNew">Which bottles were not there when the nearest was found to be farther off than that, or there was none.</param>
     /// <param name="known">What is known of that spec already.</param>
-    internal bool ComesWithin(double jnd, Func<ShelfItem, bool> isNew, Ways known)
+    internal bool ComesWithin(double jnd, Func<ShelfItem, bool> isNew, Tried known)
     {
         if (IsOut || Mise.Aim.IsBlocked) return false;
         if (Pouring(isNew).Any(s => known.Comes(s, () => Search(s).ComesWithin(jnd)))) return true;

@@ -133,6 +133,7 @@ public sealed partial record Fit
 
     internal Search SearchForTests() => Search(Mise.Slots);
 
+    // Put away is only what Nearest found: without wishes, and without another drink's balance to keep.
     private Mise Mise => LazyInitializer.EnsureInitialized(ref mise, () => Mise.Of(Spec, bar, kinds, null, Wishes.None));
 
     // Whether there is nothing to search.

@@ -18,19 +18,18 @@ internal sealed class GridLine
     public GridLine(Slot slot, bool inGlass, bool varies)
     {
         (Asked, Options, Varies) = (slot.Asked, slot.Options, varies);
-        var n = !varies ? 1 : 0;
-        for (var o = 0; varies && o < slot.Options.Count; o++) n += slot.Options[o].Marks.Count;
+        var (bottles, n) = varies ? (slot.Options.Count, slot.Options.Sum(o => o.Marks.Count)) : (1, 1);
         (Choices, IsMakers, Bottles, Marks) = (new Choice[n], new bool[n], new int[n], new double[n]);
-        (perMl, costs) = (new Totals[!varies ? 1 : slot.Options.Count], new LineCost[!varies ? 1 : slot.Options.Count]);
+        (perMl, costs) = (new Totals[bottles], new LineCost[bottles]);
         for (var (o, at) = (0, 0); at < n; o++)
         {
             var option = slot.Options[o];
             perMl[o] = Totals.Of(option.Item.Pour.Composition.Litre * 0.001, slot.IsLast(option), inGlass).At((double)(option.Item.PricePerMl ?? 0));
             costs[o] = new LineCost(slot, option);
             var marks = option.Marks;
-            for (var m = 0; m < (!varies ? 1 : marks.Count); m++, at++)
+            for (var m = 0; m < (varies ? marks.Count : 1); m++, at++)
             {
-                var mark = !varies ? option.Makers : marks[m];
+                var mark = varies ? marks[m] : option.Makers;
                 Choices[at] = new Choice(option, mark);
                 (IsMakers[at], Bottles[at], Marks[at]) = (mark.IsMakers, o, mark.Millilitres);
             }

@@ -47,11 +47,10 @@ internal sealed partial class MeltGuess
         features[4] = inGlass ? Start(totals) & met : Vector256<double>.Zero;
     }
 
-    private FourTotals Total((Mixture First, Mixture Last) a, (Mixture First, Mixture Last) b, (Mixture First, Mixture Last) c, (Mixture First, Mixture Last) d)
-    {
-        Totals Of((Mixture First, Mixture Last) m) => Totals.Of(m.First, false, service.InGlass) + Totals.Of(m.Last, true, service.InGlass);
-        return FourTotals.Of(Of(a), Of(b), Of(c), Of(d));
-    }
+    private static Totals Together(in (Mixture First, Mixture Last) m, Service service) => Totals.Of(m.First, false, service.InGlass) + Totals.Of(m.Last, true, service.InGlass);
+
+    private FourTotals Total(in (Mixture First, Mixture Last) a, in (Mixture First, Mixture Last) b, in (Mixture First, Mixture Last) c, in (Mixture First, Mixture Last) d) =>
+        FourTotals.Of(Together(a, service), Together(b, service), Together(c, service), Together(d, service));
 
     [SkipLocalsInit]
     private void Terms(in FourTotals totals, Span<Vector256<double>> terms)

@@ -97,7 +97,7 @@ internal sealed partial class MeltGuess
     public static MeltGuess About(in Mixture first, in Mixture last, Service service)
     {
         Span<Vector256<double>> features = stackalloc Vector256<double>[Features];
-        var totals = Totals.Of(first, false, service.InGlass) + Totals.Of(last, true, service.InGlass);
+        var totals = Together((first, last), service);
         Of(FourTotals.Of(totals, totals, totals, totals), service.InGlass, features);
         var reach = new double[Features];
         for (var k = 0; k < 3; k++) reach[k] = Tenths * features[k].ToScalar();

@@ -13,7 +13,7 @@ internal sealed class Openings
     private readonly Kinds kinds;
     private readonly ulong[] matters;
     private readonly HashSet<string> bought;
-    private readonly Ways[] ways; // of each spec
+    private readonly Tried[] tried; // of each spec
     private readonly ConcurrentDictionary<ulong, Bar> homes = [];
     private readonly ConcurrentDictionary<(int Spec, ulong Set), Opening> known = [];
 
@@ -26,7 +26,7 @@ internal sealed class Openings
     {
         (this.open, this.wanted, this.bar, this.kinds) = (open, wanted, bar, kinds);
         bought = [.. wanted.Select(w => w.Bottle.Name)];
-        ways = [.. open.Select(_ => new Ways())];
+        tried = [.. open.Select(_ => new Tried())];
         matters = [.. open.AsParallel().AsOrdered().Select(w => Bits(b => w.Fit.MayTake(b.Kind)))];
     }
 
@@ -48,7 +48,7 @@ internal sealed class Openings
         return [.. Enumerable.Range(0, open.Count).Where(s => (matters[s] & bits) != 0).AsParallel().AsOrdered().Where(s => holds(With(s, bits)))];
     }
 
-    private Opening With(int spec, ulong set) => known.GetOrAdd((spec, set & matters[spec]), key => new Opening(this, key.Spec, key.Set));
+    private Opening With(int spec, ulong set) => known.GetOrAdd((spec, set & matters[spec]), key => new Opening(open[key.Spec].Fit, () => Home(key.Set), i => bought.Contains(i.Name), tried[key.Spec]));
 
     private Bar Home(ulong set) => homes.GetOrAdd(set, Richer);
 
@@ -66,38 +66,22 @@ internal sealed class Openings
     private ulong Bits(Func<Wanted, bool> holds) => Bits(Enumerable.Range(0, wanted.Count).Where(i => holds(wanted[i])));
 
     // One spec with the bottles that matter to it; each answer is worked out when it is first asked for.
-    private sealed class Opening(Openings all, int spec, ulong set)
+    private sealed class Opening
     {
-        private readonly Lock working = new();
-        private (double? Jnd, bool Known) atAGlance;
-        private bool? isOpen;
+        private readonly Lazy<double?> atAGlance;
+        private readonly Lazy<bool> isOpen;
 
-        public double? AtAGlance
+        public Opening(Fit was, Func<Bar> home, Func<ShelfItem, bool> isBought, Tried tried)
         {
-            get
-            {
-                lock (working)
-                {
-                    if (!atAGlance.Known) atAGlance = (Richer.Start(Enough, IsBought, all.ways[spec]), true);
-                    return atAGlance.Jnd;
-                }
-            }
+            Enough = was.OutOfReach.Count > 0 ? Tonight.StillThatDrink : Tonight.Noticed;
+            atAGlance = new(() => was.With(home()).Start(Enough, isBought, tried));
+            isOpen = new(() => AtAGlance is not null || was.With(home()).ComesWithin(Enough, isBought, tried));
         }
 
-        public bool IsOpen
-        {
-            get
-            {
-                lock (working) return isOpen ??= AtAGlance is not null || Richer.ComesWithin(Enough, IsBought, all.ways[spec]);
-            }
-        }
+        public double Enough { get; }
 
-        public double Enough => Was.OutOfReach.Count > 0 ? Tonight.StillThatDrink : Tonight.Noticed;
+        public double? AtAGlance => atAGlance.Value;
 
-        private Fit Was => all.open[spec].Fit;
-
-        private Fit Richer => Was.With(all.Home(set));
-
-        private bool IsBought(ShelfItem item) => all.bought.Contains(item.Name);
+        public bool IsOpen => isOpen.Value;
     }
 }

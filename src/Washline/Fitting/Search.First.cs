@@ -13,22 +13,22 @@ internal sealed partial class Search
         free && !IsBeyond(jnd) && Near(new Estimate(Grid, about, meant), makers, int.MaxValue) is var (at, _) && Distance(Grid.Choices(at)) is var d && d < jnd ? d : null;
 
     /// <summary>Whether any candidate is less than that off, JND.</summary>
-    public bool ComesWithin(double jnd) => !IsBeyond(jnd) && ((free && First is var (_, d) && d < jnd) || (Best(int.MaxValue, jnd) is ({ }, var least) && least < jnd));
+    public bool ComesWithin(double jnd) => !IsBeyond(jnd) && ((free && First is var (_, d, _) && d < jnd) || (Best(int.MaxValue, jnd) is ({ }, var least) && least < jnd));
 
     // The quick guess.
     private Estimate Quick => estimate ?? throw new InvalidOperationException("The search has not begun.");
 
     // The first answer, by the full model.
-    private (int[] At, double Distance)? First
+    private (int[] At, double Distance, Serving Serving)? First
     {
         get
         {
             if (estimate is not null) return start;
             estimate = About(makers);
             if (Near(estimate, makers, int.MaxValue) is not { } near) return null;
-            var exact = Distance(Grid.Choices(near.At));
-            if (Math.Abs(exact - near.Distance) > Recentre) estimate = About(near.At);
-            start = (near.At, exact);
+            var first = InFull(near.At);
+            if (Math.Abs(first.Distance - near.Distance) > Recentre) estimate = About(near.At);
+            start = first;
             return start;
         }
     }
@@ -38,7 +38,7 @@ internal sealed partial class Search
     {
         if (begun) return;
         begun = true;
-        if (First is not var (at, distance)) return;
+        if (First is not var (at, distance, _)) return;
         Beside(at, distance);
         var worthless = met is var (low, high) && high - low > Doubt;
         if (Grid.Size > Few) doubtful = worthless;

@@ -72,7 +72,15 @@ internal sealed partial class Search
         foreach (var four in candidates.Select(c => c.At).Chunk(Meetings.Most)) InFull(four, (_, d) => Meet(d - Math.Sqrt(candidates[k++].Square)));
     }
 
-    // Up to four drinks by the full model.
+    // A drink by the full model.
+    private (int[] At, double Distance, Serving Serving) InFull(int[] at)
+    {
+        var choices = Grid.Choices(at);
+        var serving = Serve(choices);
+        return (at, Distance(choices, serving.Sip), serving);
+    }
+
+    // Up to four of them.
     private void InFull(int[][] four, Action<int[], double> found)
     {
         Span<(Mixture First, Mixture Last)> drinks = stackalloc (Mixture, Mixture)[four.Length];

@@ -43,7 +43,7 @@ internal sealed partial class Search
     private List<(double Distance, int[] At)>? everything; // by the full model, where the guess is not to be trusted
     private readonly HashSet<int[]> refused = new(Places.Same);
     private Estimate? estimate; // when it is first asked for
-    private (int[] At, double Distance)? start; // by the full model
+    private (int[] At, double Distance, Serving Serving)? start; // by the full model
     private bool begun;
     private bool doubtful;
     private bool stopped;
@@ -88,19 +88,16 @@ internal sealed partial class Search
             foreach (var (d, at) in found)
             {
                 if (d + Offset - Apart(d) > least) break;
-                var choices = Grid.Choices(at);
-                var (exact, serving) = (0.0, default(Serving));
-                if (free && start is { } first && Places.Same.Equals(at, first.At)) exact = first.Distance;
-                else exact = Distance(choices, out serving);
+                var (_, exact, serving) = start is { } first && Places.Same.Equals(at, first.At) ? first : InFull(at);
                 Meet(exact - d);
-                if (!free && allowed.Over(serving.Sip, serving.Served.Ethanol, Grid.Sum(at).Price) > 0)
+                if (allowed.Over(serving.Sip, serving.Served.Ethanol, Grid.Sum(at).Price) > 0)
                 {
                     // It looked as if it kept the limits: it is not to stand in the way of others when they are looked at again.
                     refused.Add(at);
                     continue;
                 }
 
-                if (exact < least - Tie || (exact < least + Tie && best is not null && IsEasier(at, bestAt))) (best, bestAt, least) = (choices, at, exact);
+                if (exact < least - Tie || (exact < least + Tie && best is not null && IsEasier(at, bestAt))) (best, bestAt, least) = (Grid.Choices(at), at, exact);
             }
 
             if (best is null && (stopped || passedOver + Offset >= Math.Min(Farthest, nearer))) return (null, double.MaxValue);
@@ -133,19 +130,13 @@ internal sealed partial class Search
     }
 
     /// <summary>D of those choices by the full model.</summary>
-    public double Distance(Choice[] choices) => Distance(choices, out _);
+    public double Distance(Choice[] choices) => Distance(choices, Serve(choices).Sip);
 
     /// <summary>The drink of those choices by the full model.</summary>
     public Serving Serve(Choice[] choices)
     {
         var (first, last) = Grid.Mixtures(choices);
         return Serving.Of(first, last, service, service.IceWet ?? true, service.Seconds);
-    }
-
-    private double Distance(Choice[] choices, out Serving serving)
-    {
-        serving = Serve(choices);
-        return Distance(choices, serving.Sip);
     }
 
     private double Distance(Choice[] choices, in Sip sip)
@@ -179,8 +170,8 @@ internal sealed partial class Search
         // How far off the guess is where this search begins; that is looked at in full even where it seems to lie beyond what is asked for.
         if (!again && near is { } from) Meet(Off(from.At));
         // Of the nearest itself the guess may be off the one way, and of another the other way; what is asked for is what it is.
-        double Beside(double d) => d + 2 * Apart(d);
-        var limit = Math.Min(nearer - Offset + Apart(nearer) * (1 + Tie), Beside(near?.Distance ?? double.PositiveInfinity));
+        double AndNear(double d) => d + 2 * Apart(d);
+        var limit = Math.Min(nearer - Offset + Apart(nearer) * (1 + Tie), AndNear(near?.Distance ?? double.PositiveInfinity));
         var found = new List<(double Guess, int[] At)>();
         if (near is { } first) found.Add((first.Distance, first.At));
         var work = 0L;
@@ -197,7 +188,7 @@ internal sealed partial class Search
                 if (!Fits(at) || Over(allowed, totals) > 2 * Leeway) continue;
                 var d = Math.Sqrt(squares[k]);
                 // What stands on the edge of a limit may turn out to be beyond it.
-                if (Over(within, totals) <= 0) limit = Math.Min(limit, Beside(d));
+                if (Over(within, totals) <= 0) limit = Math.Min(limit, AndNear(d));
                 found.Add((d, (int[])at.Clone()));
             }
 

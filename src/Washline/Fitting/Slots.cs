@@ -35,12 +35,12 @@ internal static class Slots
             var line = asked.Line!;
             var i = lines.FindIndex(l => ReferenceEquals(l, line));
             var known = before?.FirstOrDefault(s => ReferenceEquals(s.Line, line) && s.Options[0].Split.Count == 0 && stock.IsAsBefore(asked.Kind));
-            var ranked = known is not null ? [] : Ranked(stock.Near(asked.Kind), asked);
-            var options = known?.Options ?? Options(ranked, line, asked);
+            List<(ShelfItem Item, (double Jnd, string Reason) StandIn)>? ranked = null;
+            List<(ShelfItem Item, (double Jnd, string Reason) StandIn)> Near() => ranked ??= Ranked(stock.Near(asked.Kind), asked);
+            var options = known?.Options ?? Options(Near(), line, asked);
             double Left(ShelfItem item) => item.LeftMl - slots.Where(s => s.Index != i && s.Options[0].Item.Name == item.Name).Sum(s => s.AskedMl);
-            // Ranked again when it is asked for: an evening keeps all this for every line.
             var split = splits ? new Lazy<IReadOnlyList<Slot.Option>>(() =>
-                Splits.Of(line, asked, options, [.. Ranked(stock.Near(asked.Kind), asked).TakeWhile(r => r.StandIn.Jnd < StandIns.Limit)], water, bar, reach, Left, useUp)) : null;
+                Splits.Of(line, asked, options, [.. Near().TakeWhile(r => r.StandIn.Jnd < StandIns.Limit)], water, bar, reach, Left, useUp)) : null;
             // Where no bottle holds half of what is asked for, two of them may.
             if (options.Count == 0 && split is not null) (options, split) = (split.Value, null);
             if (options.Count > 0)
@@ -57,7 +57,7 @@ internal static class Slots
             }
             else if (!line.Optional)
             {
-                missing.Add(Missing(i, line, asked, ranked));
+                missing.Add(Missing(i, line, asked, Near()));
             }
         }
 

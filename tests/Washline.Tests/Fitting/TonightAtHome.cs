@@ -69,14 +69,7 @@ public class TonightAtHome
         var (within, bought) = (0, 0);
         for (var seed = 0; seed < 4; seed++)
         {
-            var lot = new Random(seed);
-            var bar = Bar.Empty with
-            {
-                Specs = [.. Enumerable.Range(0, 40).Select(i => SmallBars.Spec(new Random(1000 * seed + i)) with { Title = $"Spec {i}" })],
-                // From few bottles to most of what is asked for.
-                Bottles = [.. SmallBars.Asked.Where(_ => lot.Next(5) <= seed).Select((id, i) => SmallBars.Bottle($"bottle {i}", Kinds.Catalogue[id], lot))],
-                Measures = [new Measure("jigger", "ml", 7.5, 7.5, 60)],
-            };
+            var bar = Home(seed, 40, 1000 * seed);
             var tonight = Tonight.Of(bar, Kinds.Catalogue);
             foreach (var fit in tonight.Fits)
             {
@@ -109,13 +102,7 @@ public class TonightAtHome
     [InlineData(3)]
     public void In_homes_made_by_lot_no_other_one_or_two_bottles_that_a_waiting_spec_asks_for_open_more(int seed)
     {
-        var lot = new Random(seed);
-        var bar = Bar.Empty with
-        {
-            Specs = [.. Enumerable.Range(0, 14).Select(i => SmallBars.Spec(new Random(5000 + 1000 * seed + i)) with { Title = $"Spec {i}" })],
-            Bottles = [.. SmallBars.Asked.Where(_ => lot.Next(5) <= seed).Select((id, i) => SmallBars.Bottle($"bottle {i}", Kinds.Catalogue[id], lot))],
-            Measures = [new Measure("jigger", "ml", 7.5, 7.5, 60)],
-        };
+        var bar = Home(seed, 14, 5000 + 1000 * seed);
         var tonight = Tonight.Of(bar, Kinds.Catalogue);
         var asked = tonight.Fits.Where(f => f.Closest is null || f.Closest.DistanceJnd >= 1).SelectMany(f => f.Spec.Lines).Where(l => l.Kind is not null).Select(l => (l.Kind!, l.Strength)).Distinct().ToList();
         Assert.InRange(asked.Count, 10, 60);
@@ -143,6 +130,18 @@ public class TonightAtHome
         var pairs = alone.Take(12).SelectMany((a, i) => alone.Take(i).Select(b => (A: a.Bottle, B: b.Bottle))).ToList();
         var most = pairs.AsParallel().Max(p => Opened(bar, waiting, [p.A, p.B]).Count);
         Assert.True(most > alone[0].Opens.Count && tonight.Buying[1].Opens.Count >= most, $"{tonight.Buying[1].Opens.Count} of {most}");
+    }
+
+    // So many specs, and from few bottles to most of what is asked for.
+    private static Bar Home(int seed, int specs, int first)
+    {
+        var lot = new Random(seed);
+        return Bar.Empty with
+        {
+            Specs = [.. Enumerable.Range(0, specs).Select(i => SmallBars.Spec(new Random(first + i)) with { Title = $"Spec {i}" })],
+            Bottles = [.. SmallBars.Asked.Where(_ => lot.Next(5) <= seed).Select((id, i) => SmallBars.Bottle($"bottle {i}", Kinds.Catalogue[id], lot))],
+            Measures = [new Measure("jigger", "ml", 7.5, 7.5, 60)],
+        };
     }
 
     private static List<string> Opened(Bar bar, Tonight tonight, List<(Kind Kind, Strength? Strength)> bottles)

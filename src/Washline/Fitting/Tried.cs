@@ -3,7 +3,7 @@ using System.Collections.Concurrent;
 namespace Washline.Fitting;
 
 /// <summary>What is known of a spec poured with bottles that are not at home yet, by the bottles of each line: sets that have those bottles in common need not ask again.</summary>
-internal sealed class Ways
+internal sealed class Tried
 {
     private readonly ConcurrentDictionary<string, double?> starting = [];
     private readonly ConcurrentDictionary<string, bool> coming = [];
