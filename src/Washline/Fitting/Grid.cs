@@ -12,7 +12,7 @@ internal sealed class Grid
     public const double Little = 1e-6;
 
     private readonly IReadOnlyList<Slot> slots;
-    private readonly HashSet<string> shared = [];
+    private readonly HashSet<string> scarce;
     private readonly GridLine[] lines;
 
     /// <summary>What may be poured.</summary>
@@ -21,27 +21,17 @@ internal sealed class Grid
     /// <param name="like">Another grid for the same drink made the same way: lines that it has too need not be worked out again.</param>
     public Grid(IReadOnlyList<Slot> slots, bool inGlass, Grid? like = null)
     {
-        this.slots = slots;
+        (this.slots, scarce) = (slots, Scarce(slots));
         var least = slots.Count <= MostVaried ? 0 : slots.Select(s => s.AskedMl).OrderDescending().ElementAt(MostVaried - 1);
         var varied = 0;
         lines = new GridLine[slots.Count];
-        var bottles = new HashSet<string>();
-        var ofLine = new HashSet<string>();
         for (var i = 0; i < slots.Count; i++)
         {
             var slot = slots[i];
             var varies = slot.AskedMl >= least && varied++ < MostVaried;
-            lines[i] = like?.lines.FirstOrDefault(l => ReferenceEquals(l.Options, slot.Options) && ReferenceEquals(l.Asked, slot.Asked) && l.Varies == varies) ?? new GridLine(slot, inGlass, varies);
+            var known = like?.lines.FirstOrDefault(l => ReferenceEquals(l.Options, slot.Options) && ReferenceEquals(l.Asked, slot.Asked) && l.Varies == varies);
+            lines[i] = known is not null && !IsScarce(slot) && !like!.IsScarce(slot) ? known : new GridLine(slot, inGlass, varies, IsScarce);
             MostBottles = Math.Max(MostBottles, lines[i].Bottles[^1] + 1);
-            // A bottle that several lines may take is only poured as long as there is some left.
-            ofLine.Clear();
-            foreach (var option in slot.Options)
-            {
-                foreach (var bottle in option.Bottles)
-                {
-                    if (ofLine.Add(bottle.Name) && !bottles.Add(bottle.Name)) shared.Add(bottle.Name);
-                }
-            }
         }
     }
 
@@ -66,11 +56,14 @@ internal sealed class Grid
     /// <summary>The most bottles that any line has to choose from.</summary>
     public int MostBottles { get; }
 
-    /// <summary>How many candidates there are; a number so large that it cannot be counted is the largest there is.</summary>
-    public long Size => lines.Aggregate(1L, (n, l) => n > long.MaxValue / l.Choices.Length ? long.MaxValue : n * l.Choices.Length);
+    /// <summary>How many candidates may be poured; a number so large that it cannot be counted is the largest there is.</summary>
+    public long Size => Product(l => l.Size);
 
-    /// <summary>Whether several lines want one bottle.</summary>
-    public bool Shares => shared.Count > 0;
+    /// <summary>How many of them are not alike.</summary>
+    public long Different => Product(l => l.Choices.Length);
+
+    /// <summary>Whether several lines want one bottle that may not go round.</summary>
+    public bool Shares => scarce.Count > 0;
 
     /// <summary>The maker's amounts from the nearest bottles.</summary>
     public int[] Makers() => [.. lines.Select(l => Math.Max(0, Array.IndexOf(l.IsMakers, true)))];
@@ -110,7 +103,7 @@ internal sealed class Grid
     {
         foreach (var bottle in choices[count - 1].Option.Bottles)
         {
-            if (!shared.Contains(bottle.Name)) continue;
+            if (!scarce.Contains(bottle.Name)) continue;
             var sum = 0.0;
             for (var i = 0; i < count; i++) sum += choices[i].Of(bottle.Name);
             if (sum > bottle.LeftMl + Little) return false;
@@ -125,7 +118,7 @@ internal sealed class Grid
         var poured = new Dictionary<string, double>();
         bool Takes(ShelfItem item, double ml)
         {
-            if (!shared.Contains(item.Name)) return true;
+            if (!scarce.Contains(item.Name)) return true;
             var sum = poured[item.Name] = poured.GetValueOrDefault(item.Name) + ml;
             return sum <= item.LeftMl + Little;
         }
@@ -137,4 +130,49 @@ internal sealed class Grid
 
         return true;
     }
+
+    // The bottles that several lines may take and of which there is not enough for the most that each of them may pour.
+    private static HashSet<string> Scarce(IReadOnlyList<Slot> slots)
+    {
+        var (several, bottles, ofLine) = (new HashSet<string>(), new HashSet<string>(), new HashSet<string>());
+        foreach (var slot in slots)
+        {
+            ofLine.Clear();
+            foreach (var option in slot.Options)
+            {
+                foreach (var bottle in option.Bottles)
+                {
+                    if (ofLine.Add(bottle.Name) && !bottles.Add(bottle.Name)) several.Add(bottle.Name);
+                }
+            }
+        }
+
+        several.RemoveWhere(name => GoesRound(name, slots));
+        return several;
+    }
+
+    private static bool GoesRound(string name, IReadOnlyList<Slot> slots)
+    {
+        var (most, left) = (0.0, double.PositiveInfinity);
+        foreach (var slot in slots)
+        {
+            var ofLine = 0.0;
+            foreach (var option in slot.Options)
+            {
+                if (option.Bottles.FirstOrDefault(b => b.Name == name) is not { } bottle) continue;
+                left = Math.Min(left, bottle.LeftMl);
+                foreach (var mark in option.Marks) ofLine = Math.Max(ofLine, new Choice(option, mark).Of(name));
+            }
+
+            most += ofLine;
+        }
+
+        return most <= left + Little;
+    }
+
+    private bool IsScarce(Slot slot) => Shares && slot.Options.Any(IsScarce);
+
+    private bool IsScarce(Slot.Option option) => Shares && option.Bottles.Any(b => scarce.Contains(b.Name));
+
+    private long Product(Func<GridLine, long> of) => lines.Select(of).Aggregate(1L, (n, l) => n > long.MaxValue / l ? long.MaxValue : n * l);
 }

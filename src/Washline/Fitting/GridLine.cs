@@ -15,15 +15,18 @@ internal sealed class GridLine
     /// <param name="slot">The line.</param>
     /// <param name="inGlass">Whether what goes in last meets the ice too.</param>
     /// <param name="varies">Whether more may be poured than the maker's amount of the nearest bottle.</param>
-    public GridLine(Slot slot, bool inGlass, bool varies)
+    /// <param name="isScarce">Whether other lines may leave too little of something: then it makes a difference which of two like bottles is poured.</param>
+    public GridLine(Slot slot, bool inGlass, bool varies, Func<Slot.Option, bool> isScarce)
     {
         (Asked, Options, Varies) = (slot.Asked, slot.Options, varies);
-        var (bottles, n) = varies ? (slot.Options.Count, slot.Options.Sum(o => o.Marks.Count)) : (1, 1);
+        var options = varies ? Different(slot.Options, isScarce) : [slot.Options[0]];
+        var n = varies ? options.Sum(o => o.Marks.Count) : 1;
+        Size = varies ? slot.Options.Sum(o => o.Marks.Count) : 1;
         (Choices, IsMakers, Bottles, Marks) = (new Choice[n], new bool[n], new int[n], new double[n]);
-        (perMl, costs) = (new Totals[bottles], new LineCost[bottles]);
+        (perMl, costs) = (new Totals[options.Count], new LineCost[options.Count]);
         for (var (o, at) = (0, 0); at < n; o++)
         {
-            var option = slot.Options[o];
+            var option = options[o];
             perMl[o] = Totals.Of(option.Item.Pour.Composition.Litre * 0.001, slot.IsLast(option), inGlass).At((double)(option.Item.PricePerMl ?? 0));
             costs[o] = new LineCost(slot, option);
             var marks = option.Marks;
@@ -45,7 +48,10 @@ internal sealed class GridLine
     /// <summary>Whether more may be poured than the maker's amount of the nearest bottle.</summary>
     public bool Varies { get; }
 
-    /// <summary>The bottles and amounts.</summary>
+    /// <summary>How many bottles and amounts there are to choose from, like ones too.</summary>
+    public long Size { get; }
+
+    /// <summary>The bottles and amounts; of like bottles only those of the first.</summary>
     public Choice[] Choices { get; }
 
     /// <summary>Whether each is the maker's amount.</summary>
@@ -75,5 +81,17 @@ internal sealed class GridLine
         Vector256<double> Of(int c) => Noticed(Math.Min(c, end));
         for (var c = 0; c <= end; c += 4) least.See(LineCost.Leasts(Four.Turned(Of(c), Of(c + 1), Of(c + 2), Of(c + 3)), lowMl, highMl), c);
         return least.Value;
+    }
+
+    // Of bottles that no number tells apart only the first: it is what would be poured of them anyway.
+    private static List<Slot.Option> Different(IReadOnlyList<Slot.Option> options, Func<Slot.Option, bool> isScarce)
+    {
+        var different = new List<Slot.Option>(options.Count);
+        foreach (var option in options)
+        {
+            if (isScarce(option) || !different.Exists(d => d.IsLike(option) && !isScarce(d))) different.Add(option);
+        }
+
+        return different;
     }
 }

@@ -41,7 +41,7 @@ internal sealed partial class Search
         if (First is not var (at, distance, _)) return;
         Beside(at, distance);
         var worthless = met is var (low, high) && high - low > Doubt;
-        if (Grid.Size > Few) doubtful = worthless;
+        if (Grid.Different > Few) doubtful = worthless;
         else if (worthless || (Grid.Sum(at).MetMass < Little && service.Technique != Technique.NoIce)) everything = Everything();
     }
 

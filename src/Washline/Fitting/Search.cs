@@ -146,17 +146,17 @@ internal sealed partial class Search
         return Math.Sqrt(square);
     }
 
-    /// <summary>Every candidate on the grid that what is left allows, for a test to compare with.</summary>
+    /// <summary>Every candidate that what is left allows, like ones too, for a test to compare with.</summary>
     public IEnumerable<Choice[]> All()
     {
         IEnumerable<Choice[]> found = [[]];
         for (var i = 0; i < Grid.Lines; i++)
         {
-            var line = Grid.Choices(i);
+            Choice[] line = Grid.Line(i).Varies ? [.. Slots[i].Options.SelectMany(o => o.Marks.Select(m => new Choice(o, m)))] : Grid.Choices(i);
             found = found.SelectMany(f => line.Select(c => (Choice[])[.. f, c]));
         }
 
-        return found.Where(Grid.AllFit);
+        return found.Where(c => c.SelectMany(x => x.Option.Bottles).All(b => c.Sum(x => x.Of(b.Name)) <= b.LeftMl + Grid.Little));
     }
 
     // Every candidate whose guess is near the best guess, the best first, and the guess from which on candidates were passed over.

@@ -55,6 +55,10 @@ internal sealed class Slot
 
         /// <summary>How loudly a millilitre of it speaks.</summary>
         public double Potency => Split.Count == 0 ? Item.Kind.Potency : Split.Sum(p => p.Mark.Millilitres * p.Option.Potency) / SplitMl;
+
+        /// <summary>Whether the two make the same drinks on the same marks, at the same price: what else is different about them no search can tell.</summary>
+        public bool IsLike(Option other) => StandInJnd == other.StandInJnd && Carry == other.Carry && Item.PricePerMl == other.Item.PricePerMl && Item.Pour.Last == other.Item.Pour.Last
+            && Item.Pour.Composition.Litre == other.Item.Pour.Composition.Litre && Potency == other.Potency && (ReferenceEquals(Marks, other.Marks) || Marks.SequenceEqual(other.Marks));
     }
 
     /// <summary>What that option, so much of it, adds to D², and its parts.</summary>
