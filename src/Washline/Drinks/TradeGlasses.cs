@@ -17,6 +17,8 @@ public static class TradeGlasses
         (["rocks", "old fashioned", "tumbler", "lowball", "whisky", "whiskey", "double"], new Glass("rocks", GlassShape.Tumbler, 300, 84)),
     ];
 
+    private static readonly (string[] Plain, Glass Glass)[] Known = [.. Table.Select(t => (t.Words.Select(Words.Plain).ToArray(), t.Glass))];
+
     private static readonly FrozenDictionary<string, Glass> ByName = Table.ToFrozenDictionary(t => t.Glass.Name, t => t.Glass);
 
     /// <summary>One of each.</summary>
@@ -31,9 +33,9 @@ public static class TradeGlasses
     public static Glass? Named(string words)
     {
         var plain = Words.Plain(words);
-        foreach (var (known, glass) in Table)
+        foreach (var (known, glass) in Known)
         {
-            if (known.Any(k => plain.Contains(Words.Plain(k), StringComparison.Ordinal))) return glass;
+            if (known.Any(k => plain.Contains(k, StringComparison.Ordinal))) return glass;
         }
 
         return null;

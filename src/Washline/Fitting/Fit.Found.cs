@@ -24,7 +24,6 @@ public sealed partial record Fit
         return fit with
         {
             LeastJnd = searches.Least,
-            Candidates = searches.Candidates,
             IsProven = searches.IsProven,
             nearest = [.. searches.Closest.Select(fit.Place)],
             // The searches are large, and an evening has many: they are made again for the few specs that are looked at.
@@ -36,6 +35,14 @@ public sealed partial record Fit
     private Fit PutAway() => this with { mise = null };
 
     private Others? Beside => nearest is null ? null : LazyInitializer.EnsureInitialized(ref others, () => Searches.For(this).Found!.Others());
+
+    // Those on the grid, and where there is a quarter of a JND to gain those with a line split.
+    private long Count()
+    {
+        var without = Search(Mise.Slots).Grid.Size;
+        var isSplit = nearest!.Index().Any(n => n.Item.Option >= Mise.Slots[n.Index].Options.Count);
+        return isSplit || LeastJnd >= QuarterJnd ? SplitsOf().Aggregate(without, (n, s) => n + Math.Min(s.Search.Grid.Size, long.MaxValue - n)) : without;
+    }
 
     // Where a choice stands among those of its line, and the choice that stands there.
     private (int Option, int Mark) Place(Choice choice, int line) =>
@@ -54,11 +61,11 @@ public sealed partial record Fit
     {
         private readonly Fit fit;
         private readonly Search search;
-        private readonly List<(int Line, Search Search)> splitting;
+        private readonly IReadOnlyList<(int Line, Search Search)> splitting; // of all that are split those that had to be searched
 
         private readonly int? line; // that is split, if one is
 
-        private Searches(Fit fit, Search search, List<(int Line, Search Search)> splitting, Choice[] closest, double least, int? line) =>
+        private Searches(Fit fit, Search search, IReadOnlyList<(int Line, Search Search)> splitting, Choice[] closest, double least, int? line) =>
             (this.fit, this.search, this.splitting, Closest, Least, this.line) = (fit, search, splitting, closest, least, line);
 
         /// <summary>The choices that come nearest.</summary>
@@ -67,10 +74,7 @@ public sealed partial record Fit
         /// <summary>Their D.</summary>
         public double Least { get; }
 
-        /// <summary>On all the grids together.</summary>
-        public long Candidates => splitting.Aggregate(search.Grid.Size, (n, s) => n + Math.Min(s.Search.Grid.Size, long.MaxValue - n));
-
-        public bool IsProven => search.IsProven && splitting.TrueForAll(s => s.Search.IsProven);
+        public bool IsProven => search.IsProven && splitting.All(s => s.Search.IsProven);
 
         /// <summary>Searches for a fit; nothing where there is no answer, and what is missing then.</summary>
         public static (Searches? Found, OutOfReach? Missing) For(Fit fit)
@@ -79,8 +83,10 @@ public sealed partial record Fit
             var most = fit.Wishes.MostChanges ?? int.MaxValue;
             var (closest, least) = search.Best(most);
             if (closest is null && fit.Wishes.IsNone && search.Straight(out var shortOf) is null) return (null, Slots.NotEnough(fit.Mise.Slots[shortOf]));
-            var splitting = fit.SplitsOf(least);
-            if (Fit.Nearest(splitting, most, least - QuarterJnd) is var (choices, distance, line)) return (new Searches(fit, search, splitting, choices, distance, line), null);
+            // Nothing that is not a quarter of a JND off can be brought nearer by as much; nor by splitting a line where the others alone are too far off for it.
+            var nearer = least - QuarterJnd;
+            IReadOnlyList<(int Line, Search Search)> splitting = nearer < 0 ? [] : [.. fit.SplitsOf(passedOver: line => search.IsBeyondWithout(line, nearer))];
+            if (Fit.Nearest(splitting, most, nearer) is var (choices, distance, split)) return (new Searches(fit, search, splitting, choices, distance, split), null);
             return (closest is null ? null : new Searches(fit, search, splitting, closest, least, null), null);
         }
 
@@ -90,9 +96,10 @@ public sealed partial record Fit
         // The fewest changes within a quarter JND of the closest.
         private Choice[] Simplest()
         {
+            IReadOnlyList<(int Line, Search Search)> split = line is null ? [] : [.. fit.SplitsOf()];
             for (var changes = 0; changes < Closest.Count(c => !c.Mark.IsMakers); changes++)
             {
-                var fewer = line is null ? search.Best(changes, Least + QuarterJnd).Choices : Fit.Nearest(splitting, changes, Least + QuarterJnd)?.Choices;
+                var fewer = line is null ? search.Best(changes, Least + QuarterJnd).Choices : Fit.Nearest(split, changes, Least + QuarterJnd)?.Choices;
                 if (fewer is not null) return fewer;
             }
 

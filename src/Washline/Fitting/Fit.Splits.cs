@@ -5,7 +5,7 @@ public sealed partial record Fit
 {
     internal Search PouredForTests() => Search(Poured);
 
-    internal IReadOnlyList<Search> SplittingForTests() => [.. SplitsOf(double.PositiveInfinity).Select(s => s.Search)];
+    internal IReadOnlyList<Search> SplittingForTests() => [.. SplitsOf().Select(s => s.Search)];
 
     /// <summary>Every single bottle that may be poured for a line of the search, alone or in a split.</summary>
     public IReadOnlyList<string> SingleBottles(int line) => [.. All(line).SelectMany(o => o.Bottles).Select(b => b.Name).Distinct()];
@@ -28,19 +28,17 @@ public sealed partial record Fit
         }
     }
 
-    // One search for each line that may be split, in which it is. Nothing that is not a quarter of a JND off can be brought nearer by as much.
-    private List<(int Line, Search Search)> SplitsOf(double least)
+    // One search for each line that may be split, in which it is, unless it is passed over.
+    private IEnumerable<(int Line, Search Search)> SplitsOf(Func<int, bool>? passedOver = null)
     {
-        var (slots, found) = (Mise.Slots, new List<(int Line, Search Search)>());
-        for (var i = 0; least >= QuarterJnd && i < slots.Count; i++)
+        var slots = Mise.Slots;
+        for (var i = 0; i < slots.Count; i++)
         {
-            if (slots[i].Splits.Value.Count > 0) found.Add((i, Search(With(slots, i, slots[i].With(slots[i].Splits.Value)))));
+            if (passedOver?.Invoke(i) != true && slots[i].Splits.Value.Count > 0) yield return (i, Search(With(slots, i, slots[i].With(slots[i].Splits.Value))));
         }
-
-        return found;
     }
 
-    private static (Choice[] Choices, double Distance, int Line)? Nearest(List<(int Line, Search Search)> splitting, int mostChanges, double nearer)
+    private static (Choice[] Choices, double Distance, int Line)? Nearest(IEnumerable<(int Line, Search Search)> splitting, int mostChanges, double nearer)
     {
         const double tie = 1e-9;
         var best = ((Choice[], double, int)?)null;

@@ -25,7 +25,7 @@ public sealed partial record Fit
     {
         if (IsOut || Mise.Aim.IsBlocked) return false;
         if (Pouring(isNew).Any(s => known.Comes(s, () => Search(s).ComesWithin(jnd)))) return true;
-        foreach (var (_, split) in SplitsOf(double.PositiveInfinity))
+        foreach (var (_, split) in SplitsOf())
         {
             if (!split.ComesWithin(jnd)) continue;
             // A split has to gain a quarter of a JND on what is poured without; that is farther off than asked for.

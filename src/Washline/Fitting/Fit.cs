@@ -52,8 +52,8 @@ public sealed partial record Fit
     /// <summary>Whether it is certain that nothing on the grid is nearer than the closest; only where very many lines are much alike the search stops before.</summary>
     public bool IsProven { get; private init; } = true;
 
-    /// <summary>How many candidates were on the grid.</summary>
-    public long Candidates { get; private init; }
+    /// <summary>How many candidates were on the grid; counted when it is asked for.</summary>
+    public long Candidates => nearest is null ? 0 : Count();
 
     /// <summary>Fits a spec to a bar.</summary>
     /// <param name="spec">The spec; lines of unknown kind are left out on both sides.</param>

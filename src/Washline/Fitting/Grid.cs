@@ -134,21 +134,23 @@ internal sealed class Grid
     // The bottles that several lines may take and of which there is not enough for the most that each of them may pour.
     private static HashSet<string> Scarce(IReadOnlyList<Slot> slots)
     {
-        var (several, bottles, ofLine) = (new HashSet<string>(), new HashSet<string>(), new HashSet<string>());
-        foreach (var slot in slots)
+        var (several, lineOf) = (new HashSet<string>(), new Dictionary<string, int>());
+        for (var i = 0; i < slots.Count; i++)
         {
-            ofLine.Clear();
-            foreach (var option in slot.Options)
+            foreach (var option in slots[i].Options)
             {
-                foreach (var bottle in option.Bottles)
-                {
-                    if (ofLine.Add(bottle.Name) && !bottles.Add(bottle.Name)) several.Add(bottle.Name);
-                }
+                if (option.Split.Count == 0) See(option.Item, i);
+                foreach (var part in option.Split) See(part.Option.Item, i);
             }
         }
 
         several.RemoveWhere(name => GoesRound(name, slots));
         return several;
+
+        void See(ShelfItem bottle, int line)
+        {
+            if (!lineOf.TryAdd(bottle.Name, line) && lineOf[bottle.Name] != line) several.Add(bottle.Name);
+        }
     }
 
     private static bool GoesRound(string name, IReadOnlyList<Slot> slots)

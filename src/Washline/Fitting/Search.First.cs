@@ -12,6 +12,9 @@ internal sealed partial class Search
     public double? Start(double jnd, MeltGuess about) =>
         free && !IsBeyond(jnd) && Near(new Estimate(Grid, about, meant), makers, int.MaxValue) is var (at, _) && Distance(Grid.Choices(at)) is var d && d < jnd ? d : null;
 
+    /// <summary>Whether the other lines alone are farther off than that, JND, whatever is poured for one.</summary>
+    public bool IsBeyondWithout(int line, double jnd) => IsBeyond(jnd, line);
+
     /// <summary>Whether any candidate is less than that off, JND.</summary>
     public bool ComesWithin(double jnd) => !IsBeyond(jnd) && ((free && First is var (_, d, _) && d < jnd) || (Best(int.MaxValue, jnd) is ({ }, var least) && least < jnd));
 
@@ -46,12 +49,12 @@ internal sealed partial class Search
     }
 
     // Whether the lines alone, each with what is least noticed of it in a drink of any volume that matters, come to more than that.
-    private bool IsBeyond(double jnd)
+    private bool IsBeyond(double jnd, int without = -1)
     {
         if (jnd >= Farthest) return false;
         var reach = Meant.Reach(jnd);
         var sum = 0.0;
-        for (var i = 0; i < Grid.Lines; i++) sum += Grid.Line(i).Least(target.VolumeMl / reach, target.VolumeMl * reach);
+        for (var i = 0; i < Grid.Lines; i++) sum += i == without ? 0 : Grid.Line(i).Least(target.VolumeMl / reach, target.VolumeMl * reach);
         return sum > jnd * jnd * (1 + 1e-9);
     }
 

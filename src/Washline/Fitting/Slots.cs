@@ -26,7 +26,7 @@ internal static class Slots
         Spec spec, ServedDrink target, Bar bar, Kinds kinds, int mostBottles, Reach reach, bool splits, string? useUp, IReadOnlyList<Slot>? before = null)
     {
         var stock = Stock.Of(bar, kinds);
-        var water = target.Pours.Any(p => p.Last) ? null : stock.Items.FirstOrDefault(i => i.Kind.Id == Splits.Water);
+        var water = target.Pours.Any(p => p.Last) ? null : stock.Water;
         var slots = new List<Slot>();
         var missing = new List<OutOfReach>();
         var lines = spec.Lines.ToList();

@@ -14,10 +14,10 @@ internal sealed class Stock
     private readonly Stock? before;
     private readonly IReadOnlyList<ShelfItem> own;
 
-    private Stock(IReadOnlyList<ShelfItem> own, Stock? before) => (this.own, this.before, Items) = (own, before, before is null ? own : [.. before.Items, .. own]);
+    private Stock(IReadOnlyList<ShelfItem> own, Stock? before) => (this.own, this.before, Water) = (own, before, before?.Water ?? own.FirstOrDefault(i => i.Kind.Id == Splits.Water));
 
-    /// <summary>Everything.</summary>
-    public IReadOnlyList<ShelfItem> Items { get; }
+    /// <summary>What a spirit may be cut with.</summary>
+    public ShelfItem? Water { get; }
 
     /// <summary>That of a home.</summary>
     public static Stock Of(Bar bar, Kinds kinds) => Known.GetValue(bar, _ => []).GetValue(kinds, k => new Stock(ShelfItem.Of(bar, k), null));
