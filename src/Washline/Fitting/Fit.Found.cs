@@ -39,9 +39,8 @@ public sealed partial record Fit
     // Those on the grid, and where there is a quarter of a JND to gain those with a line split.
     private long Count()
     {
-        var without = Search(Mise.Slots).Grid.Size;
-        var isSplit = nearest!.Index().Any(n => n.Item.Option >= Mise.Slots[n.Index].Options.Count);
-        return isSplit || LeastJnd >= QuarterJnd ? SplitsOf().Aggregate(without, (n, s) => n + Math.Min(s.Search.Grid.Size, long.MaxValue - n)) : without;
+        var without = Mise.GridOf(Mise.Slots).Size;
+        return SplitLine is not null || LeastJnd >= QuarterJnd ? SplitsOf().Aggregate(without, (n, s) => n + Math.Min(s.Search.Grid.Size, long.MaxValue - n)) : without;
     }
 
     // Where a choice stands among those of its line, and the choice that stands there.
@@ -85,7 +84,7 @@ public sealed partial record Fit
             if (closest is null && fit.Wishes.IsNone && search.Straight(out var shortOf) is null) return (null, Slots.NotEnough(fit.Mise.Slots[shortOf]));
             // Nothing that is not a quarter of a JND off can be brought nearer by as much; nor by splitting a line where the others alone are too far off for it.
             var nearer = least - QuarterJnd;
-            IReadOnlyList<(int Line, Search Search)> splitting = nearer < 0 ? [] : [.. fit.SplitsOf(passedOver: line => search.IsBeyondWithout(line, nearer))];
+            IReadOnlyList<(int Line, Search Search)> splitting = nearer < 0 ? [] : [.. fit.SplitsOf(passedOver: line => search.IsBeyond(nearer, without: line))];
             if (Fit.Nearest(splitting, most, nearer) is var (choices, distance, split)) return (new Searches(fit, search, splitting, choices, distance, split), null);
             return (closest is null ? null : new Searches(fit, search, splitting, closest, least, null), null);
         }

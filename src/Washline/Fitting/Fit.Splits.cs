@@ -17,16 +17,11 @@ public sealed partial record Fit
         foreach (var split in Mise.Slots[line].Splits.Value) yield return split;
     }
 
+    // The line that the nearest splits, if it does.
+    private int? SplitLine => nearest?.Index().Where(n => n.Item.Option >= Mise.Slots[n.Index].Options.Count).Select(n => (int?)n.Index).FirstOrDefault();
+
     // The lines with what may be poured for them; where the nearest splits one, that one with its splits.
-    private IReadOnlyList<Slot> Poured
-    {
-        get
-        {
-            var slots = Mise.Slots;
-            var split = nearest?.Index().Where(n => n.Item.Option >= slots[n.Index].Options.Count).Select(n => (int?)n.Index).FirstOrDefault();
-            return split is { } line ? With(slots, line, slots[line].With([.. All(line)])) : slots;
-        }
-    }
+    private IReadOnlyList<Slot> Poured => SplitLine is { } line ? With(Mise.Slots, line, Mise.Slots[line].With([.. All(line)])) : Mise.Slots;
 
     // One search for each line that may be split, in which it is, unless it is passed over.
     private IEnumerable<(int Line, Search Search)> SplitsOf(Func<int, bool>? passedOver = null)

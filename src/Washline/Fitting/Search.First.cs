@@ -12,9 +12,6 @@ internal sealed partial class Search
     public double? Start(double jnd, MeltGuess about) =>
         free && !IsBeyond(jnd) && Near(new Estimate(Grid, about, meant), makers, int.MaxValue) is var (at, _) && Distance(Grid.Choices(at)) is var d && d < jnd ? d : null;
 
-    /// <summary>Whether the other lines alone are farther off than that, JND, whatever is poured for one.</summary>
-    public bool IsBeyondWithout(int line, double jnd) => IsBeyond(jnd, line);
-
     /// <summary>Whether any candidate is less than that off, JND.</summary>
     public bool ComesWithin(double jnd) => !IsBeyond(jnd) && ((free && First is var (_, d, _) && d < jnd) || (Best(int.MaxValue, jnd) is ({ }, var least) && least < jnd));
 
@@ -48,8 +45,10 @@ internal sealed partial class Search
         else if (worthless || (Grid.Sum(at).MetMass < Little && service.Technique != Technique.NoIce)) everything = Everything();
     }
 
-    // Whether the lines alone, each with what is least noticed of it in a drink of any volume that matters, come to more than that.
-    private bool IsBeyond(double jnd, int without = -1)
+    /// <summary>Whether the lines alone, each with what is least noticed of it in a drink of any volume that matters, come to more than that.</summary>
+    /// <param name="jnd">D, JND.</param>
+    /// <param name="without">A line that is left out, whatever is poured for it; −1 for none.</param>
+    public bool IsBeyond(double jnd, int without = -1)
     {
         if (jnd >= Farthest) return false;
         var reach = Meant.Reach(jnd);

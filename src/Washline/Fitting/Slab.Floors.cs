@@ -47,11 +47,8 @@ internal sealed partial class Slab
     public FourSums Adds(int line, ReadOnlySpan<int> choices)
     {
         var (i, j, k, l) = (choices[0], choices[Math.Min(1, choices.Length - 1)], choices[Math.Min(2, choices.Length - 1)], choices[Math.Min(3, choices.Length - 1)]);
-        var (a, b, c, d) = (Adds(line, i), Adds(line, j), Adds(line, k), Adds(line, l));
-        return new(
-            Vector256.Create(a.Sweet, b.Sweet, c.Sweet, d.Sweet), Vector256.Create(a.Acid, b.Acid, c.Acid, d.Acid), Vector256.Create(a.Ethanol, b.Ethanol, c.Ethanol, d.Ethanol),
-            Vector256.Create(a.Volume, b.Volume, c.Volume, d.Volume), Vector256.Create(a.Celsius, b.Celsius, c.Celsius, d.Celsius),
-            Vector256.Create(Own(line, i), Own(line, j), Own(line, k), Own(line, l)));
+        var first = from[line];
+        return Adds([first + i, first + j, first + k, first + l]) with { Own = Vector256.Create(Own(line, i), Own(line, j), Own(line, k), Own(line, l)) };
     }
 
     /// <summary>D² of four candidates, but for what the other lines add by themselves: none of the four has less. Volume and temperature are taken from the sums, as far off as they may be.</summary>
