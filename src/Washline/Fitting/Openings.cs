@@ -4,18 +4,15 @@ using Washline.Drinks;
 
 namespace Washline.Fitting;
 
-/// <summary>What the waiting specs become with some of the wanted bottles. Of a set of bottles only those matter to a spec that would be offered for one of its lines, so each case is worked out once.</summary>
+/// <summary>What the waiting specs become with some of the wanted bottles: spec after spec, each with all the sets that are asked for.</summary>
 internal sealed class Openings
 {
     private readonly IReadOnlyList<Waiting> open;
     private readonly IReadOnlyList<Wanted> wanted;
     private readonly Bar bar;
     private readonly Kinds kinds;
-    private readonly ulong[] matters;
-    private readonly HashSet<string> bought;
-    private readonly Tried[] tried; // of each spec
+    private readonly Opening[] specs;
     private readonly ConcurrentDictionary<ulong, Bar> homes = [];
-    private readonly ConcurrentDictionary<(int Spec, ulong Set), Opening> known = [];
 
     /// <summary>Nothing is worked out yet.</summary>
     /// <param name="open">Specs that wait for a bottle.</param>
@@ -25,30 +22,30 @@ internal sealed class Openings
     public Openings(IReadOnlyList<Waiting> open, IReadOnlyList<Wanted> wanted, Bar bar, Kinds kinds)
     {
         (this.open, this.wanted, this.bar, this.kinds) = (open, wanted, bar, kinds);
-        bought = [.. wanted.Select(w => w.Bottle.Name)];
-        tried = [.. open.Select(_ => new Tried())];
-        matters = [.. open.AsParallel().AsOrdered().Select(w => Bits(b => w.Fit.MayTake(b.Kind)))];
+        HashSet<string> bought = [.. wanted.Select(w => w.Bottle.Name)];
+        specs = new Opening[open.Count];
+        Parallel.For(0, specs.Length, s => specs[s] = new Opening(open[s].Fit, Bits(Enumerable.Range(0, wanted.Count).Where(i => open[s].Fit.MayTake(wanted[i].Kind))), Home, i => bought.Contains(i.Name)));
     }
 
-    /// <summary>The specs that those bottles open at a glance, by their places: each of them is opened, and a few more may be.</summary>
-    public IReadOnlyList<int> AtAGlance(int[] set) => Where(set, o => o.AtAGlance is not null);
+    /// <summary>Of each set the specs that those bottles open at a glance, by their places: each of them is opened, and a few more may be.</summary>
+    public IReadOnlyList<IReadOnlyList<int>> AtAGlance(IReadOnlyList<int[]> sets) => Where(sets, (o, set) => o.AtAGlance(set) is not null);
 
-    /// <summary>The specs that those bottles open, by their places.</summary>
-    public IReadOnlyList<int> Of(int[] set) => Where(set, o => o.IsOpen);
+    /// <summary>Of each set the specs that those bottles open, by their places.</summary>
+    public IReadOnlyList<IReadOnlyList<int>> Of(IReadOnlyList<int[]> sets) => Where(sets, (o, set) => o.IsOpen(set));
 
     /// <summary>A spec that those bottles open.</summary>
-    public Opened Opened(int spec, int[] set) => new(open[spec].Fit.Spec, Home(Bits(set) & matters[spec]), kinds);
+    public Opened Opened(int spec, int[] set) => new(open[spec].Fit.Spec, Home(Bits(set) & specs[spec].Matters), kinds);
 
     /// <summary>How far off those specs are together by a first look, JND.</summary>
-    public double Distance(IReadOnlyList<int> specs, int[] set) => specs.Select(s => With(s, Bits(set))).Sum(o => o.AtAGlance ?? o.Enough);
+    public double Distance(IReadOnlyList<int> opened, int[] set) => opened.Sum(s => specs[s].AtAGlance(Bits(set)) ?? specs[s].Enough);
 
-    private IReadOnlyList<int> Where(int[] set, Func<Opening, bool> holds)
+    private List<int>[] Where(IReadOnlyList<int[]> sets, Func<Opening, ulong, bool> holds)
     {
-        var bits = Bits(set);
-        return [.. Enumerable.Range(0, open.Count).Where(s => (matters[s] & bits) != 0).AsParallel().AsOrdered().Where(s => holds(With(s, bits)))];
+        ulong[] bits = [.. sets.Select(Bits)];
+        var opened = new bool[specs.Length][];
+        Parallel.For(0, specs.Length, s => opened[s] = Array.ConvertAll(bits, set => (set & specs[s].Matters) != 0 && holds(specs[s], set)));
+        return [.. bits.Select((_, k) => Enumerable.Range(0, specs.Length).Where(s => opened[s][k]).ToList())];
     }
-
-    private Opening With(int spec, ulong set) => known.GetOrAdd((spec, set & matters[spec]), key => new Opening(open[key.Spec].Fit, () => Home(key.Set), i => bought.Contains(i.Name), tried[key.Spec]));
 
     private Bar Home(ulong set) => homes.GetOrAdd(set, Richer);
 
@@ -62,26 +59,4 @@ internal sealed class Openings
     }
 
     private static ulong Bits(IEnumerable<int> set) => set.Aggregate(0UL, (bits, i) => bits | (1UL << i));
-
-    private ulong Bits(Func<Wanted, bool> holds) => Bits(Enumerable.Range(0, wanted.Count).Where(i => holds(wanted[i])));
-
-    // One spec with the bottles that matter to it; each answer is worked out when it is first asked for.
-    private sealed class Opening
-    {
-        private readonly Lazy<double?> atAGlance;
-        private readonly Lazy<bool> isOpen;
-
-        public Opening(Fit was, Func<Bar> home, Func<ShelfItem, bool> isBought, Tried tried)
-        {
-            Enough = was.OutOfReach.Count > 0 ? Tonight.StillThatDrink : Tonight.Noticed;
-            atAGlance = new(() => was.With(home()).Start(Enough, isBought, tried));
-            isOpen = new(() => AtAGlance is not null || was.With(home()).ComesWithin(Enough, isBought, tried));
-        }
-
-        public double Enough { get; }
-
-        public double? AtAGlance => atAGlance.Value;
-
-        public bool IsOpen => isOpen.Value;
-    }
 }

@@ -29,9 +29,11 @@ public sealed record Purchase(IReadOnlyList<Wanted> Bottles, IReadOnlyList<Opene
         var best = new List<Purchase>();
         for (var count = 1; count <= Math.Min(Most, wanted.Count); count++)
         {
-            var likely = Likely(wanted.Count, covered, whole, count).Select(set => (Set: set, AtAGlance: openings.AtAGlance(set).Count)).ToList();
-            var nearly = likely.Max(l => l.AtAGlance) * (1 - Missed) - 1;
-            var found = likely.Where(l => l.AtAGlance >= nearly).Select(l => (l.Set, Opens: openings.Of(l.Set), Price: Together([.. l.Set.Select(i => wanted[i])])))
+            var likely = Likely(wanted.Count, covered, whole, count).ToList();
+            var atAGlance = openings.AtAGlance(likely);
+            var nearly = atAGlance.Max(opens => opens.Count) * (1 - Missed) - 1;
+            likely = [.. likely.Where((_, k) => atAGlance[k].Count >= nearly)];
+            var found = likely.Zip(openings.Of(likely), (set, opens) => (Set: set, Opens: opens, Price: Together([.. set.Select(i => wanted[i])])))
                 .GroupBy(p => (p.Opens.Count, Price: p.Price ?? decimal.MaxValue)).OrderByDescending(g => g.Key.Count).ThenBy(g => g.Key.Price).First().ToList();
             if (found[0].Opens.Count <= (best.Count > 0 ? best[^1].Opens.Count : 0)) continue;
             // Only where as many are opened at the same price it counts how near they come at a glance.
@@ -51,14 +53,15 @@ public sealed record Purchase(IReadOnlyList<Wanted> Bottles, IReadOnlyList<Opene
         var length = (open.Count + Vector256<byte>.Count - 1) / Vector256<byte>.Count * Vector256<byte>.Count;
         byte[] Filled(Func<Waiting, byte> of, byte rest) => [.. open.Select(of), .. Enumerable.Repeat(rest, length - open.Count)];
         var whole = Filled(f => (byte)((1 << f.Lines.Count) - 1), 1);
-        byte[] Covered(int bottle)
+        byte[] Covered(Wanted bottle, IReadOnlyList<int> opens)
         {
-            var covered = Filled(wanted[bottle].Covers, 0);
-            foreach (var spec in openings.AtAGlance([bottle])) covered[spec] = whole[spec];
+            var covered = Filled(bottle.Covers, 0);
+            foreach (var spec in opens) covered[spec] = whole[spec];
             return covered;
         }
 
-        return ([.. Enumerable.Range(0, wanted.Count).Select(Covered)], whole);
+        var alone = openings.AtAGlance([.. Enumerable.Range(0, wanted.Count).Select(b => new[] { b })]);
+        return ([.. wanted.Zip(alone, Covered)], whole);
     }
 
     // The sets that serve most specs, line by line; which of them is best only full fits can say.
