@@ -10,7 +10,7 @@ internal sealed partial class Search
     /// <param name="jnd">What it is to come within.</param>
     /// <param name="about">A guess of the ice about drinks like these. It only chooses the answer, which is then followed in full.</param>
     public double? Start(double jnd, MeltGuess about) =>
-        free && !IsBeyond(jnd) && Near(new Estimate(Grid, about, meant), makers, int.MaxValue) is var (at, _) && Distance(Grid.Choices(at)) is var d && d < jnd ? d : null;
+        free && !IsBeyond(jnd) && Near(new Estimate(Grid, about, meant), makers, int.MaxValue, Around()) is var (at, _) && Distance(Grid.Choices(at)) is var d && d < jnd ? d : null;
 
     /// <summary>Whether any candidate is less than that off, JND.</summary>
     public bool ComesWithin(double jnd) => !IsBeyond(jnd) && ((free && First is var (_, d, _) && d < jnd) || (Best(int.MaxValue, jnd) is ({ }, var least) && least < jnd));
@@ -18,28 +18,30 @@ internal sealed partial class Search
     // The quick guess.
     private Estimate Quick => estimate ?? throw new InvalidOperationException("The search has not begun.");
 
-    // The first answer, by the full model.
+    // The first answer, by the full model, and how far the guess is to be trusted there.
     private (int[] At, double Distance, Serving Serving)? First
     {
         get
         {
             if (estimate is not null) return start;
             estimate = About(makers);
-            if (Near(estimate, makers, int.MaxValue) is not { } near) return null;
-            var first = InFull(near.At);
-            if (Math.Abs(first.Distance - near.Distance) > Recentre) estimate = About(near.At);
-            start = first;
-            return start;
+            var around = Around();
+            if (Near(estimate, makers, int.MaxValue, around, Suspect) is not var (at, guess)) return null;
+            start = Beside(at, guess, around);
+            if (Math.Abs(start.Value.Distance - guess) <= Recentre) return start;
+            (estimate, met) = (About(at), null);
+            guess = Math.Sqrt(estimate.Square(Grid.Sum(at), at));
+            for (var i = 0; i < at.Length; i++) Look(estimate, at, i, guess + Suspect, around[i]);
+            return start = Beside(at, guess, around);
         }
     }
 
-    // The first answer, and how far the guess is to be trusted there.
+    // The first answer, and everything else where the guess is not to be trusted.
     private void Begin()
     {
         if (begun) return;
         begun = true;
-        if (First is not var (at, distance, _)) return;
-        Beside(at, distance);
+        if (First is not var (at, _, _)) return;
         var worthless = met is var (low, high) && high - low > Doubt;
         if (Grid.Different > Few) doubtful = worthless;
         else if (worthless || (Grid.Sum(at).MetMass < Little && service.Technique != Technique.NoIce)) everything = Everything();
@@ -61,7 +63,7 @@ internal sealed partial class Search
     private List<(double Distance, int[] At)> Everything()
     {
         var found = new List<(double Distance, int[] At)>();
-        foreach (var four in From(0, new int[Grid.Lines]).Chunk(Meetings.Most)) InFull(four, (at, d) => found.Add((d, at)));
+        foreach (var four in From(0, new int[Grid.Lines]).Chunk(Meetings.Most)) InFull(four, (int[] at, double d, in Serving _) => found.Add((d, at)));
         found.Sort((a, b) => a.Distance.CompareTo(b.Distance));
         return found;
     }

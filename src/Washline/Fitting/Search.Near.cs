@@ -7,6 +7,8 @@ namespace Washline.Fitting;
 /// <content>Where a search may look, and how far its quick guess is to be trusted.</content>
 internal sealed partial class Search
 {
+    private delegate void Followed(int[] at, double distance, in Serving serving);
+
     // The volumes of drinks that are no farther than that and that are allowed, mL.
     private (double LowMl, double HighMl)? Volumes(double limit)
     {
@@ -15,8 +17,9 @@ internal sealed partial class Search
         return low < high ? (low, high) : null;
     }
 
-    // The best by changing one line at a time; what breaks a limit counts as far off, so that a way back is found.
-    private (int[] At, double Distance)? Near(Estimate quick, int[] from, int mostChanges)
+    // The best by changing one line at a time; what breaks a limit counts as far off, so that a way back is found. What was seen on the last way round: D² with each choice of each line in its
+    // place, told in full where it is no more than so many JND beyond the best.
+    private (int[] At, double Distance)? Near(Estimate quick, int[] from, int mostChanges, double[][] around, double beyond = 0)
     {
         var at = (int[])from.Clone();
         var least = Possible(at, mostChanges) && Grid.Sum(at) is var sum ? Penalised(quick.Square(sum, at), sum) : double.PositiveInfinity;
@@ -24,25 +27,36 @@ internal sealed partial class Search
         for (var (i, still) = (0, 0); still < at.Length; i = (i + 1) % at.Length)
         {
             still++;
-            var line = Grid.Line(i);
-            var (was, best, end) = (at[i], at[i], line.Marks.Length - 1);
-            if (end == 0) continue;
-            var rest = Grid.Sum(at) - line.Adds(was);
-            for (var c = 0; c <= end; c += 4)
+            var (line, squares, was, best) = (Grid.Line(i), around[i], at[i], at[i]);
+            var rest = Look(quick, at, i, Math.Sqrt(least) + beyond, squares);
+            for (var c = 0; c < line.Marks.Length; c++)
             {
-                var squares = quick.Squares(rest, at, i, c, end, least);
-                for (var k = 0; k < 4 && c + k <= end; k++)
-                {
-                    at[i] = c + k;
-                    if (c + k == was || squares[k] >= least - 1e-9 || Penalised(squares[k], rest + line.Adds(c + k)) is var square && square >= least - 1e-9 || !Possible(at, mostChanges)) continue;
-                    (best, least, still) = (c + k, square, 1);
-                }
+                at[i] = c;
+                if (c == was || squares[c] >= least - 1e-9 || Penalised(squares[c], rest + line.Adds(c)) is var square && square >= least - 1e-9 || !Possible(at, mostChanges)) continue;
+                (best, least, still) = (c, square, 1);
             }
 
             at[i] = best;
         }
 
         return double.IsPositiveInfinity(least) || Over(within, Grid.Sum(at)) > 0 ? null : (at, Math.Sqrt(least));
+    }
+
+    // D² with each choice of a line in its place, the others as they are; more than the most that is asked for may be told too low. What the others come to.
+    private Totals Look(Estimate quick, int[] at, int i, double mostJnd, double[] squares)
+    {
+        var (line, end) = (Grid.Line(i), Grid.Line(i).Marks.Length - 1);
+        var rest = Grid.Sum(at) - line.Adds(at[i]);
+        for (var c = 0; c <= end; c += 4) quick.Squares(rest, at, i, c, end, mostJnd * mostJnd).StoreUnsafe(ref squares[c]);
+        return rest;
+    }
+
+    // Room for that.
+    private double[][] Around()
+    {
+        var around = new double[Grid.Lines][];
+        for (var i = 0; i < around.Length; i++) around[i] = new double[(Grid.Marks(i).Length + 3) / 4 * 4];
+        return around;
     }
 
     private double Penalised(double square, in Totals totals)
@@ -66,12 +80,6 @@ internal sealed partial class Search
     // How much farther than the guess the full model has a candidate, or several side by side.
     private double Off(int[] at) => Distance(Grid.Choices(at)) - Math.Sqrt(Quick.Square(Grid.Sum(at), at));
 
-    private void Meet(List<(int[] At, double Square)> candidates)
-    {
-        var k = 0;
-        foreach (var four in candidates.Select(c => c.At).Chunk(Meetings.Most)) InFull(four, (_, d) => Meet(d - Math.Sqrt(candidates[k++].Square)));
-    }
-
     // A drink by the full model.
     private (int[] At, double Distance, Serving Serving) InFull(int[] at)
     {
@@ -80,14 +88,18 @@ internal sealed partial class Search
         return (at, Distance(choices, serving.Sip), serving);
     }
 
-    // Up to four of them.
-    private void InFull(int[][] four, Action<int[], double> found)
+    // Up to four of them; the first as if it were alone.
+    private void InFull(int[][] four, Followed found)
     {
         Span<(Mixture First, Mixture Last)> drinks = stackalloc (Mixture, Mixture)[four.Length];
         Span<Chilled> chilled = stackalloc Chilled[four.Length];
         for (var k = 0; k < four.Length; k++) drinks[k] = Grid.Mixtures(Grid.Choices(four[k]));
         Meetings.After(drinks, service, chilled);
-        for (var k = 0; k < four.Length; k++) found(four[k], Distance(Grid.Choices(four[k]), Serving.Of(drinks[k].First, drinks[k].Last, service, chilled[k]).Sip));
+        for (var k = 0; k < four.Length; k++)
+        {
+            var serving = Serving.Of(drinks[k].First, drinks[k].Last, service, chilled[k]);
+            found(four[k], Distance(Grid.Choices(four[k]), serving.Sip), serving);
+        }
     }
 
     // So much farther than the guess the full model has it, in the middle of what was met.
@@ -98,48 +110,40 @@ internal sealed partial class Search
 
     private void Meet(double off) => met = met is var (low, high) ? (Math.Min(low, off), Math.Max(high, off)) : (off, off);
 
-    // How far guess and full model are apart one line away from that candidate: the nearest other amount, and the nearest of every other bottle that may come into it. Another bottle may bring the
-    // drink to where the ice answers otherwise.
-    private void Beside(int[] from, double exact)
+    // That candidate in full; and how far guess and full model are apart there and one line away: the nearest other amount, and the nearest of every other bottle that may come into it. Another bottle may
+    // bring the drink to where the ice answers otherwise. The maker's amounts, too, if by guess or in truth they may come into it.
+    private (int[] At, double Distance, Serving Serving) Beside(int[] from, double distance, double[][] around)
     {
-        var at = (int[])from.Clone();
-        var square = Quick.Square(Grid.Sum(from), from);
-        var most = Math.Sqrt(square) + Suspect;
-        var candidates = new List<(int[] At, double Square)>();
-        Meet(exact - Math.Sqrt(square));
-        for (var i = 0; i < at.Length; i++)
+        var most = distance + Suspect;
+        var candidates = new List<(int[] At, double Guess)> { (from, distance) };
+        for (var i = 0; i < from.Length; i++)
         {
-            var (line, bottles) = (Grid.Marks(i), Grid.Bottles(i));
-            var rest = Grid.Sum(at) - Grid.Line(i).Adds(at[i]);
-            for (var c = 0; c < line.Length;)
+            var (squares, bottles) = (around[i], Grid.Bottles(i));
+            for (var c = 0; c < bottles.Length;)
             {
-                var (bottle, best, least) = (bottles[c], -1, double.PositiveInfinity);
-                var end = c;
-                while (end + 1 < line.Length && bottles[end + 1] == bottle) end++;
-                for (; c <= end; c += 4)
-                {
-                    var squares = Quick.Squares(rest, at, i, c, end, least);
-                    for (var k = 0; k < 4 && c + k <= end; k++)
-                    {
-                        if (c + k != from[i] && squares[k] < least) (best, least) = (c + k, squares[k]);
-                    }
-                }
-
-                c = end + 1;
-
-                if (best < 0 || (least > most * most && bottle != bottles[from[i]])) continue;
+                var (bottle, best) = (bottles[c], -1);
+                for (; c < bottles.Length && bottles[c] == bottle; c++) best = c != from[i] && (best < 0 || squares[c] < squares[best]) ? c : best;
+                if (best < 0 || (squares[best] > most * most && bottle != bottles[from[i]])) continue;
+                int[] at = [.. from];
                 at[i] = best;
-                candidates.Add(([.. at], least));
+                candidates.Add((at, Math.Sqrt(squares[best] > most * most ? Quick.Square(Grid.Sum(at), at) : squares[best])));
             }
-
-            at[i] = from[i];
         }
 
-        Meet(candidates);
-        // The maker's amounts, too, if by guess or in truth they may come into it.
-        if (Places.Same.Equals(makers, from)) return;
-        var (guess, truth) = (Math.Sqrt(Quick.Square(Grid.Sum(makers), makers)), Distance(Grid.Choices(makers)));
-        if (Math.Min(guess, truth) <= most) Meet(truth - guess);
+        var makersAt = Places.Same.Equals(makers, from) ? -1 : candidates.Count;
+        if (makersAt > 0) candidates.Add((makers, Math.Sqrt(Quick.Square(Grid.Sum(makers), makers))));
+        var (first, k) = (default((int[], double, Serving)), 0);
+        foreach (var four in candidates.Select(c => c.At).Chunk(Meetings.Most))
+        {
+            InFull(four, (int[] at, double exact, in Serving serving) =>
+            {
+                if (k == 0) first = (at, exact, serving);
+                if (k != makersAt || Math.Min(candidates[k].Guess, exact) <= most) Meet(exact - candidates[k].Guess);
+                k++;
+            });
+        }
+
+        return first;
     }
 
     // A guess about that candidate, as wide as lines go that are changed one at a time.

@@ -166,7 +166,7 @@ internal sealed partial class Search
         Begin();
         if (everything is not null) return [.. everything.Where(c => c.Distance <= nearer + LeastApart && Possible(c.At, mostChanges))];
         var again = mostChanges >= makers.Length && start is { } known && Possible(known.At, mostChanges);
-        var near = again ? (start!.Value.At, Math.Sqrt(Quick.Square(Grid.Sum(start.Value.At), start.Value.At))) : Near(Quick, makers, mostChanges);
+        var near = again ? (start!.Value.At, Math.Sqrt(Quick.Square(Grid.Sum(start.Value.At), start.Value.At))) : Near(Quick, makers, mostChanges, Around());
         // How far off the guess is where this search begins; that is looked at in full even where it seems to lie beyond what is asked for.
         if (!again && near is { } from) Meet(Off(from.At));
         // Of the nearest itself the guess may be off the one way, and of another the other way; what is asked for is what it is.
