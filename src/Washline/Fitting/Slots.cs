@@ -35,12 +35,10 @@ internal static class Slots
             var line = asked.Line!;
             var i = lines.FindIndex(l => ReferenceEquals(l, line));
             var known = before?.FirstOrDefault(s => ReferenceEquals(s.Line, line) && s.Options[0].Split.Count == 0 && stock.IsAsBefore(asked.Kind));
-            List<(ShelfItem Item, (double Jnd, string Reason) StandIn)>? ranked = null;
-            List<(ShelfItem Item, (double Jnd, string Reason) StandIn)> Near() => ranked ??= Ranked(stock.Near(asked.Kind), asked);
-            var options = known?.Options ?? Options(Near(), line, asked);
+            var options = known?.Options ?? Options(stock.Ranked(asked), line, asked);
             double Left(ShelfItem item) => item.LeftMl - slots.Where(s => s.Index != i && s.Options[0].Item.Name == item.Name).Sum(s => s.AskedMl);
             var split = splits ? new Lazy<IReadOnlyList<Slot.Option>>(() =>
-                Splits.Of(line, asked, options, [.. Near().TakeWhile(r => r.StandIn.Jnd < StandIns.Limit)], water, bar, reach, Left, useUp)) : null;
+                Splits.Of(line, asked, options, [.. stock.Ranked(asked).TakeWhile(r => r.StandIn.Jnd < StandIns.Limit)], water, bar, reach, Left, useUp)) : null;
             // Where no bottle holds half of what is asked for, two of them may.
             if (options.Count == 0 && split is not null) (options, split) = (split.Value, null);
             if (options.Count > 0)
@@ -57,13 +55,13 @@ internal static class Slots
             }
             else if (!line.Optional)
             {
-                missing.Add(Missing(i, line, asked, Near()));
+                missing.Add(Missing(i, line, asked, stock.Ranked(asked)));
             }
         }
 
         return (slots, missing);
 
-        IReadOnlyList<Slot.Option> Options(List<(ShelfItem Item, (double Jnd, string Reason) StandIn)> ranked, Line line, Pour asked)
+        IReadOnlyList<Slot.Option> Options(IReadOnlyList<(ShelfItem Item, (double Jnd, string Reason) StandIn)> ranked, Line line, Pour asked)
         {
             var options = new List<Slot.Option>(mostBottles);
             foreach (var (item, standIn) in ranked)
@@ -107,28 +105,9 @@ internal static class Slots
     /// <summary>What to buy for a line.</summary>
     public static string Buy(Line line, Pour asked) => line.Strength is { } s ? $"{asked.Kind.Name} of {s}" : asked.Kind.Name;
 
-    // The nearest first; of those that stand as near the one most like what was asked for, then the one of which there is most.
-    private static List<(ShelfItem Item, (double Jnd, string Reason) StandIn)> Ranked(IReadOnlyList<(ShelfItem Item, (double Jnd, string Reason) StandIn)> near, Pour asked)
+    private static OutOfReach Missing(int i, Line line, Pour asked, IReadOnlyList<(ShelfItem Item, (double Jnd, string Reason) StandIn)> ranked)
     {
-        double Off(ShelfItem item) => Math.Abs(item.Pour.Strength.Typical - asked.Strength.Typical) + Math.Abs(item.Pour.Sugar.Typical - asked.Sugar.Typical) / 20;
-        bool Before(ShelfItem a, ShelfItem b) => Off(a).CompareTo(Off(b)) is var off and not 0 ? off < 0
-            : b.LeftMl.CompareTo(a.LeftMl) is var less and not 0 ? less < 0 : string.CompareOrdinal(a.Name, b.Name) < 0;
-
-        var ranked = new List<(ShelfItem Item, (double Jnd, string Reason) StandIn)>(near.Count);
-        foreach (var next in near)
-        {
-            // They come the nearest first already.
-            var at = ranked.Count;
-            while (at > 0 && ranked[at - 1].StandIn.Jnd >= next.StandIn.Jnd && Before(next.Item, ranked[at - 1].Item)) at--;
-            ranked.Insert(at, next);
-        }
-
-        return ranked;
-    }
-
-    private static OutOfReach Missing(int i, Line line, Pour asked, List<(ShelfItem Item, (double Jnd, string Reason) StandIn)> ranked)
-    {
-        var (nearest, standIn) = ranked.FirstOrDefault();
+        var (nearest, standIn) = ranked.Count > 0 ? ranked[0] : default;
         var few = nearest is not null && standIn.Jnd < StandIns.Limit;
         var reason = nearest is null || standIn.Jnd >= StandIns.Farthest ? $"Nothing at home is near {asked.Kind.Name}."
             : few ? FormattableString.Invariant($"Only {nearest.LeftMl:0} mL of {nearest.Name} are left; {asked.Millilitres.Typical:0.#} mL are asked for.")

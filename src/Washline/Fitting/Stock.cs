@@ -11,6 +11,7 @@ internal sealed class Stock
 
     private readonly ConcurrentDictionary<Kind, (ShelfItem Item, (double Jnd, string Reason) StandIn)[]> near = [];
 
+    private readonly ConcurrentDictionary<(Kind Kind, double Strength, double Sugar), (ShelfItem Item, (double Jnd, string Reason) StandIn)[]> ranked = [];
     private readonly Stock? before;
     private readonly IReadOnlyList<ShelfItem> own;
 
@@ -39,5 +40,12 @@ internal sealed class Stock
     {
         var all = (before?.Near(kind) ?? []).Concat(own.Select(item => (Item: item, StandIn: StandIns.Between(kind, item.Kind)))).OrderBy(r => r.StandIn.Jnd).ToList();
         return [.. all.TakeWhile(r => r.StandIn.Jnd < StandIns.Limit || r.StandIn.Jnd <= all[0].StandIn.Jnd)];
+    });
+
+    /// <summary>The same as a line would have them: of those that stand as near the one most like what was asked for, then the one of which there is most.</summary>
+    public IReadOnlyList<(ShelfItem Item, (double Jnd, string Reason) StandIn)> Ranked(Pour asked) => ranked.GetOrAdd((asked.Kind, asked.Strength.Typical, asked.Sugar.Typical), a =>
+    {
+        double Off(Pour pour) => Math.Abs(pour.Strength.Typical - a.Strength) + Math.Abs(pour.Sugar.Typical - a.Sugar) / 20;
+        return [.. Near(a.Kind).OrderBy(n => n.StandIn.Jnd).ThenBy(n => Off(n.Item.Pour)).ThenByDescending(n => n.Item.LeftMl).ThenBy(n => n.Item.Name, StringComparer.Ordinal)];
     });
 }
