@@ -6,6 +6,8 @@ internal sealed partial class Slab
     private const double Narrow = 0.012; // share: stretches of volume are not halved below
     private const double Mixes = 0.02; // share of a mean drink from which on a bottle counts as part of it
 
+    private const double Sure = 0.1; // of the D² that matters: where no more of the bound is lost to sums that are not quite sums, the same will do for parts of a stretch
+
     /// <summary>The stretch without the choices that no candidate below that D² can contain.</summary>
     public Stretch Left(double mostSquare)
     {
@@ -23,7 +25,7 @@ internal sealed partial class Slab
             }
         }
 
-        return stretch with { Kept = kept, Shares = shares, Least = Bound };
+        return stretch with { Kept = kept, Shares = shares, Least = Bound, Straight = unsure < Sure * most * most ? new Straight(ofVolume, ofCelsius, volumeFrom, celsiusFrom, OffMl, offC) : null };
     }
 
     /// <summary>Two parts of what is left, which make up all of it: half the volumes each, or the choices of one line parted; nothing when it cannot be parted.</summary>

@@ -42,7 +42,8 @@ internal sealed partial class Slab
     private double Height()
     {
         var perMl = size.PerMl - 2 * Vector256.Sum(off * slope * level) / middleMl;
-        slack = Math.Abs(2 * Meant.OfCelsius * warm) * offC + Math.Abs(perMl) * OffMl + Slack(Jnd.Sugar, 0) + Slack(Jnd.Acid, 1) + Slack(Jnd.Strength, 2);
+        unsure = Math.Abs(2 * Meant.OfCelsius * warm) * offC + Math.Abs(perMl) * OffMl;
+        slack = unsure + Slack(Jnd.Sugar, 0) + Slack(Jnd.Acid, 1) + Slack(Jnd.Strength, 2);
         return Vector256.Sum(off * off) + Meant.OfCelsius * warm * warm + size.Height - slack;
     }
 
@@ -77,7 +78,25 @@ internal sealed partial class Slab
             }
         }
 
-        var (ofVolume, ofCelsius, ml, degrees) = estimate.Slopes(totals);
+        (ofVolume, ofCelsius, var ml, var degrees) = estimate.Slopes(totals);
+        Lay();
+        (volumeFrom, celsiusFrom) = (ml - mean.Volume, degrees - mean.Celsius);
+    }
+
+    // The same as somewhere near, with how far off it may be.
+    private void Straighten(Straight known)
+    {
+        (ofVolume, ofCelsius, volumeFrom, celsiusFrom) = (known.OfVolume, known.OfCelsius, known.FromMl, known.FromC);
+        Lay();
+        MayBeOff(known.OffMl, known.OffC);
+    }
+
+    private void MayBeOff(double ml, double degrees) =>
+        (OffMl, offC, offJnd) = (ml, degrees, PerShare * ml / Math.Max(1e-9, stretch.LowMl - 2 * ml) + PerDegree * degrees);
+
+    // What the choices add to both.
+    private void Lay()
+    {
         mean = default;
         for (var i = 0; i < best.Length; i++)
         {
@@ -102,8 +121,5 @@ internal sealed partial class Slab
 
             mean += means[i];
         }
-
-        volumeFrom = ml - mean.Volume;
-        celsiusFrom = degrees - mean.Celsius;
     }
 }

@@ -50,9 +50,7 @@ internal sealed partial class Slab
         var off = met < EnoughTries ? any : matters;
         volumeFrom += off.MiddleMl;
         celsiusFrom += off.MiddleC;
-        OffMl = caution * off.AboutMl + leastOff * middleMl;
-        offC = caution * off.AboutC + leastOffC;
-        offJnd = PerShare * OffMl / Math.Max(1e-9, stretch.LowMl - 2 * OffMl) + PerDegree * offC;
+        MayBeOff(caution * off.AboutMl + leastOff * middleMl, caution * off.AboutC + leastOffC);
     }
 
     // What errors come to, JND.

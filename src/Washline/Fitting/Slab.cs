@@ -49,6 +49,8 @@ internal sealed partial class Slab : IDisposable
     private readonly Sums[] means; // of each line
     private readonly double[] costs;
     private Sums mean;
+    private Totals ofVolume; // what a gram adds
+    private Totals ofCelsius;
     private double volumeFrom;
     private double celsiusFrom;
     private double offC;
@@ -56,6 +58,7 @@ internal sealed partial class Slab : IDisposable
     private double hold;
     private double price; // of a change, where not all lines may be changed
     private double slack;
+    private double unsure; // of that, for volume and temperature are sums only nearly
 
     /// <summary>Room for the bounds of stretches, one after the other.</summary>
     /// <param name="grid">What may be poured.</param>
@@ -150,21 +153,23 @@ internal sealed partial class Slab : IDisposable
 
     private void Touch()
     {
-        Straighten();
+        var known = stretch.Straight is not null;
+        if (stretch.Straight is { } straight) Straighten(straight);
+        else Straighten();
         for (var round = 0; round < Rounds; round++)
         {
             for (var sweep = 0; sweep < Sweeps && Sweep() > Enough * most * most; sweep++)
             {
             }
 
-            if (round == 0)
+            if (round == 0 && !known)
             {
                 Straighten();
                 Sweep();
             }
 
             var before = Bound;
-            Plane(measure: round == 0);
+            Plane(measure: round == 0 && !known);
             if ((hold == 0 && price == 0) || Bound > most * most || (round > 0 && Bound < before + 0.01 * most * most)) break;
         }
     }

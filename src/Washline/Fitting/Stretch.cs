@@ -25,6 +25,9 @@ internal sealed record Stretch(double LowMl, double HighMl, int[][] Kept, double
     /// <summary>What is known of its D² from the stretch that it is a part of: none in it is less.</summary>
     public double Least { get; init; } = double.NegativeInfinity;
 
+    /// <summary>Volume and temperature as sums, where those of the stretch that it is a part of will do.</summary>
+    public Straight? Straight { get; init; }
+
     /// <summary>What of it lies within a ratio of a volume, mL; nothing where nothing does.</summary>
     public Stretch? Within(double ml, double ratio)
     {
