@@ -13,7 +13,7 @@ public sealed partial record Fit
     {
         if (IsOut || Mise.Aim.IsBlocked) return null;
         // A split has to gain a quarter of a JND on what is poured without; that is farther off than asked for.
-        return Pouring(isNew).Select(s => known.Start(s, () => Search(s).Start(jnd, Mise.Ice)))
+        return Pouring(isNew).Select(s => known.Start(s.Where(l => !Mise.IsAsBefore(l)), () => Search(s).Start(jnd, Mise.Ice)))
             .Concat(Splitting(isNew).Select(s => Search(s).Start(jnd - QuarterJnd, Mise.Ice))).FirstOrDefault(d => d is not null);
     }
 
@@ -24,7 +24,7 @@ public sealed partial record Fit
     internal bool ComesWithin(double jnd, Func<ShelfItem, bool> isNew, Tried known)
     {
         if (IsOut || Mise.Aim.IsBlocked) return false;
-        if (Pouring(isNew).Any(s => known.Comes(s, () => Search(s).ComesWithin(jnd)))) return true;
+        if (Pouring(isNew).Any(s => known.Comes(s.Where(l => !Mise.IsAsBefore(l)), () => Search(s).ComesWithin(jnd)))) return true;
         foreach (var (_, split) in SplitsOf())
         {
             if (!split.ComesWithin(jnd)) continue;
@@ -42,8 +42,8 @@ public sealed partial record Fit
         var slots = Mise.Slots;
         for (var i = 0; i < slots.Count; i++)
         {
-            if (!slots[i].Options.Any(o => o.Bottles.Any(isNew))) continue;
-            if (slots[i].Splits.Value.Where(o => o.Bottles.Any(isNew)).ToList() is { Count: > 0 } splits) yield return With(slots, i, slots[i].With(splits));
+            if (Mise.IsAsBefore(slots[i]) || !slots[i].Options.Any(o => o.Takes(isNew))) continue;
+            if (slots[i].Splits.Value.Where(o => o.Takes(isNew)).ToList() is { Count: > 0 } splits) yield return With(slots, i, slots[i].With(splits));
         }
     }
 
@@ -53,9 +53,10 @@ public sealed partial record Fit
         IEnumerable<(IReadOnlyList<Slot> Slots, bool New)> ways = [(Mise.Slots, false)];
         foreach (var (i, slot) in Mise.Slots.Index())
         {
-            var each = slot.Options.Where(o => o.Bottles.Any(isNew)).GroupBy(o => o.Item.Name).Select(o => slot.With([.. o])).ToList();
+            if (Mise.IsAsBefore(slot)) continue;
+            var each = slot.Options.Where(o => o.Takes(isNew)).GroupBy(o => o.Item.Name).Select(o => slot.With([.. o])).ToList();
             if (each.Count == 0) continue;
-            var old = slot.With([.. slot.Options.Where(o => !o.Bottles.Any(isNew))]);
+            var old = slot.With([.. slot.Options.Where(o => !o.Takes(isNew))]);
             ways = ways.SelectMany(w => each.Select(e => (With(w.Slots, i, e), true)).Concat(old.Options.Count == 0 ? [] : [(With(w.Slots, i, old), w.New)]));
         }
 

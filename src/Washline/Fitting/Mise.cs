@@ -19,6 +19,9 @@ internal sealed record Mise(ServedDrink Target, HomeService Home, Aim Aim, IRead
     /// <summary>The lines with what may be poured for them.</summary>
     public IReadOnlyList<Slot> Slots => Aim.Slots;
 
+    /// <summary>Whether what may be poured for a line is the same as at the home that this one is with some more bottles.</summary>
+    public bool IsAsBefore(Slot slot) => before is not null && before.Slots.Any(s => ReferenceEquals(s.Options, slot.Options));
+
     /// <summary>What adds up of lines that may differ from these; of those that do not nothing is worked out again.</summary>
     public Grid GridOf(IReadOnlyList<Slot> slots) => ReferenceEquals(slots, Slots) ? Grid : new Grid(slots, Home.Service.InGlass, before?.Grid ?? Grid);
 

@@ -53,6 +53,9 @@ internal sealed class Slot
         /// <summary>What it is poured from.</summary>
         public IEnumerable<ShelfItem> Bottles => Split.Count == 0 ? [Item] : Split.Select(p => p.Option.Item);
 
+        /// <summary>Whether one of those bottles is poured.</summary>
+        public bool Takes(Func<ShelfItem, bool> one) => Split.Count == 0 ? one(Item) : Bottles.Any(one);
+
         /// <summary>How loudly a millilitre of it speaks.</summary>
         public double Potency => Split.Count == 0 ? Item.Kind.Potency : Split.Sum(p => p.Mark.Millilitres * p.Option.Potency) / SplitMl;
 

@@ -33,7 +33,7 @@ internal sealed class Stock
         Known.GetValue(richer, _ => []).Add(kinds, new Stock([.. ShelfItem.Of(more, kinds).Where(i => more.Bottles.Any(b => b.Name == i.Name))], Of(bar, kinds)));
 
     /// <summary>Whether for that kind nothing more may stand in than at the home that this one is with some more bottles.</summary>
-    public bool IsAsBefore(Kind asked) => before is not null && !Near(asked).Any(n => own.Any(o => ReferenceEquals(o, n.Item)));
+    public bool IsAsBefore(Kind asked) => before?.Near(asked) is [var nearest, ..] && own.All(o => StandIns.Between(asked, o.Kind).Jnd is var jnd && jnd >= StandIns.Limit && jnd > nearest.StandIn.Jnd);
 
     /// <summary>What may stand in for that kind, and where nothing may, what stands nearest; nearest first, else in no order.</summary>
     public IReadOnlyList<(ShelfItem Item, (double Jnd, string Reason) StandIn)> Near(Kind asked) => near.GetOrAdd(asked, kind =>
