@@ -100,10 +100,18 @@ public sealed record Kind
     }
 
     /// <summary>Whether it is that kind or one of its kinds.</summary>
-    public bool IsA(Kind other) => Lineage().Any(k => k.Id == other.Id);
+    public bool IsA(Kind other) => IsA(other.Id);
 
     /// <summary>Whether it is that kind, by its id, or one of its kinds.</summary>
-    public bool IsA(string id) => Lineage().Any(k => k.Id == id);
+    public bool IsA(string id)
+    {
+        for (var kind = this; kind is not null; kind = kind.Parent)
+        {
+            if (kind.Id == id) return true;
+        }
+
+        return false;
+    }
 
     /// <summary>The kind with figures of its own from a label or a measurement.</summary>
     /// <param name="strengthPercent">% by volume, or none for the typical.</param>

@@ -60,7 +60,7 @@ internal sealed class Grid
     public long Size => Product(l => l.Size);
 
     /// <summary>How many of them are not alike.</summary>
-    public long Different => Product(l => l.Choices.Length);
+    public long Different => Product(l => l.Marks.Length);
 
     /// <summary>Whether several lines want one bottle that may not go round.</summary>
     public bool Shares => scarce.Count > 0;
@@ -80,15 +80,15 @@ internal sealed class Grid
     public Choice[] Choices(int[] at)
     {
         var choices = new Choice[at.Length];
-        for (var i = 0; i < at.Length; i++) choices[i] = lines[i].Choices[at[i]];
+        for (var i = 0; i < at.Length; i++) choices[i] = lines[i].At(at[i]);
         return choices;
     }
 
     /// <summary>The same drink in grams: what goes in first and what goes in last.</summary>
-    public (Mixture First, Mixture Last) Mixtures(IReadOnlyList<Choice> choices)
+    public (Mixture First, Mixture Last) Mixtures(ReadOnlySpan<Choice> choices)
     {
         var (first, last) = (Mixture.Empty, Mixture.Empty);
-        for (var i = 0; i < choices.Count; i++)
+        for (var i = 0; i < choices.Length; i++)
         {
             var poured = choices[i].Option.Item.Pour.Composition.Litre * (choices[i].Mark.Millilitres / 1000);
             if (slots[i].IsLast(choices[i].Option)) last += poured;
@@ -134,22 +134,30 @@ internal sealed class Grid
     // The bottles that several lines may take and of which there is not enough for the most that each of them may pour.
     private static HashSet<string> Scarce(IReadOnlyList<Slot> slots)
     {
-        var (several, lineOf) = (new HashSet<string>(), new Dictionary<string, int>());
-        for (var i = 0; i < slots.Count; i++)
+        var several = new HashSet<string>();
+        for (var i = 1; i < slots.Count; i++)
         {
-            foreach (var option in slots[i].Options)
+            var options = slots[i].Options;
+            for (var o = 0; o < options.Count; o++)
             {
-                if (option.Split.Count == 0) See(option.Item, i);
-                foreach (var part in option.Split) See(part.Option.Item, i);
+                if (options[o].Split.Count == 0) See(options[o].Item.Name, i);
+                foreach (var part in options[o].Split) See(part.Option.Item.Name, i);
             }
         }
 
         several.RemoveWhere(name => GoesRound(name, slots));
         return several;
 
-        void See(ShelfItem bottle, int line)
+        void See(string bottle, int line)
         {
-            if (!lineOf.TryAdd(bottle.Name, line) && lineOf[bottle.Name] != line) several.Add(bottle.Name);
+            for (var i = 0; i < line; i++)
+            {
+                var options = slots[i].Options;
+                for (var o = 0; o < options.Count; o++)
+                {
+                    if (options[o].Takes(bottle)) several.Add(bottle);
+                }
+            }
         }
     }
 

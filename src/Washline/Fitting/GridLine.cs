@@ -8,7 +8,9 @@ namespace Washline.Fitting;
 /// <summary>What may be poured for one line, choice by choice: the choices of a bottle stand side by side, in the order of the bottles.</summary>
 internal sealed class GridLine
 {
-    private readonly Totals[] perMl; // of each bottle
+    private readonly IReadOnlyList<Slot.Option> different;
+    private readonly int[] first; // choice of each bottle
+    private readonly Totals[] perMl;
     private readonly LineCost[] costs;
 
     /// <summary>Those choices.</summary>
@@ -22,18 +24,18 @@ internal sealed class GridLine
         var options = varies ? Different(slot.Options, isScarce) : [slot.Options[0]];
         var n = varies ? options.Sum(o => o.Marks.Count) : 1;
         Size = varies ? slot.Options.Sum(o => o.Marks.Count) : 1;
-        (Choices, IsMakers, Bottles, Marks) = (new Choice[n], new bool[n], new int[n], new double[n]);
-        (perMl, costs) = (new Totals[options.Count], new LineCost[options.Count]);
+        (IsMakers, Bottles, Marks) = (new bool[n], new int[n], new double[n]);
+        (different, first, perMl, costs) = (options, new int[options.Count], new Totals[options.Count], new LineCost[options.Count]);
         for (var (o, at) = (0, 0); at < n; o++)
         {
             var option = options[o];
+            first[o] = at;
             perMl[o] = Totals.Of(option.Item.Pour.Composition.Litre * 0.001, slot.IsLast(option), inGlass).At((double)(option.Item.PricePerMl ?? 0));
             costs[o] = new LineCost(slot, option);
             var marks = option.Marks;
             for (var m = 0; m < (varies ? marks.Count : 1); m++, at++)
             {
                 var mark = varies ? marks[m] : option.Makers;
-                Choices[at] = new Choice(option, mark);
                 (IsMakers[at], Bottles[at], Marks[at]) = (mark.IsMakers, o, mark.Millilitres);
             }
         }
@@ -52,7 +54,14 @@ internal sealed class GridLine
     public long Size { get; }
 
     /// <summary>The bottles and amounts; of like bottles only those of the first.</summary>
-    public Choice[] Choices { get; }
+    public Choice[] Choices => [.. Enumerable.Range(0, Marks.Length).Select(At)];
+
+    /// <summary>One of them.</summary>
+    public Choice At(int choice)
+    {
+        var option = different[Bottles[choice]];
+        return new Choice(option, Varies ? option.Marks[choice - first[Bottles[choice]]] : option.Makers);
+    }
 
     /// <summary>Whether each is the maker's amount.</summary>
     public bool[] IsMakers { get; }
@@ -89,9 +98,19 @@ internal sealed class GridLine
         var different = new List<Slot.Option>(options.Count);
         foreach (var option in options)
         {
-            if (isScarce(option) || !different.Exists(d => d.IsLike(option) && !isScarce(d))) different.Add(option);
+            if (isScarce(option) || !IsAmong(different, option)) different.Add(option);
         }
 
         return different;
+
+        bool IsAmong(List<Slot.Option> others, Slot.Option option)
+        {
+            foreach (var other in others)
+            {
+                if (other.IsLike(option) && !isScarce(other)) return true;
+            }
+
+            return false;
+        }
     }
 }

@@ -29,7 +29,7 @@ internal sealed class Ladder
     public IReadOnlyList<Mark>? Around(double askedMl, double leastMl, double mostMl)
     {
         var (from, to) = Ends(leastMl, mostMl);
-        return around.GetOrAdd((askedMl, from, to), key => WithMakers(key.AskedMl, Upto(key.To).AsSpan(key.From..key.To)));
+        return around.GetOrAdd((askedMl, from, to), static (key, ladder) => WithMakers(key.AskedMl, ladder.Upto(key.To).AsSpan(key.From..key.To)), this);
     }
 
     /// <summary>The marks between two amounts, ends included; none is the maker's.</summary>

@@ -38,9 +38,17 @@ public static class Marks
 
     /// <summary>The measure that a line would be poured with: one in the unit it is written in, if there is one.</summary>
     public static Measure Of(Amount amount, IReadOnlyList<Measure> measures) =>
-        measures.FirstOrDefault(m => m.Unit == amount.Unit.Name)
-        ?? measures.FirstOrDefault(m => m.Unit == (amount.Unit.Name == "oz" ? "oz" : "ml"))
-        ?? (measures.Count > 0 ? measures[0] : ByEye);
+        In(amount.Unit.Name, measures) ?? In(amount.Unit.Name == "oz" ? "oz" : "ml", measures) ?? (measures.Count > 0 ? measures[0] : ByEye);
+
+    private static Measure? In(string unit, IReadOnlyList<Measure> measures)
+    {
+        for (var i = 0; i < measures.Count; i++)
+        {
+            if (measures[i].Unit == unit) return measures[i];
+        }
+
+        return null;
+    }
 
     /// <summary>A number as bartenders write it: eighths and thirds as fractions for ounces, halves as decimals for millilitres.</summary>
     public static string Text(double value, string unit)

@@ -93,12 +93,13 @@ internal sealed partial class Search
     {
         Span<(Mixture First, Mixture Last)> drinks = stackalloc (Mixture, Mixture)[four.Length];
         Span<Chilled> chilled = stackalloc Chilled[four.Length];
-        for (var k = 0; k < four.Length; k++) drinks[k] = Grid.Mixtures(Grid.Choices(four[k]));
+        var choices = Array.ConvertAll(four, Grid.Choices);
+        for (var k = 0; k < four.Length; k++) drinks[k] = Grid.Mixtures(choices[k]);
         Meetings.After(drinks, service, chilled);
         for (var k = 0; k < four.Length; k++)
         {
             var serving = Serving.Of(drinks[k].First, drinks[k].Last, service, chilled[k]);
-            found(four[k], Distance(Grid.Choices(four[k]), serving.Sip), serving);
+            found(four[k], Distance(choices[k], serving.Sip), serving);
         }
     }
 

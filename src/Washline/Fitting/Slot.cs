@@ -53,6 +53,18 @@ internal sealed class Slot
         /// <summary>What it is poured from.</summary>
         public IEnumerable<ShelfItem> Bottles => Split.Count == 0 ? [Item] : Split.Select(p => p.Option.Item);
 
+        /// <summary>Whether the bottle of that name is poured.</summary>
+        public bool Takes(string bottle)
+        {
+            if (Split.Count == 0) return Item.Name == bottle;
+            foreach (var part in Split)
+            {
+                if (part.Option.Item.Name == bottle) return true;
+            }
+
+            return false;
+        }
+
         /// <summary>Whether one of those bottles is poured.</summary>
         public bool Takes(Func<ShelfItem, bool> one) => Split.Count == 0 ? one(Item) : Bottles.Any(one);
 

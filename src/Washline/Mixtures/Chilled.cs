@@ -81,6 +81,33 @@ public readonly record struct Chilled(Mixture Liquid, double TemperatureC, doubl
             return Heat.Of(mixture.Ethanol, water, solids).At(t) + (solid - melted) * Heat.OfIce(t) + vesselJPerK * t - before;
         }
 
+        // Where it passes nought: false position, with the end that stands still weighed by half (Illinois).
+        double Nought(double low, double high)
+        {
+            var (atLow, atHigh, side) = (Excess(low), Excess(high), 0);
+            if (atLow >= 0) return low;
+            for (var i = 0; i < 80 && high - low > 1e-9; i++)
+            {
+                var middle = Math.Clamp(high - atHigh * (high - low) / (atHigh - atLow), low, high);
+                var value = Excess(middle);
+                if (Math.Abs(value) < 1e-7) return middle;
+                if (value < 0)
+                {
+                    (low, atLow) = (middle, value);
+                    if (side < 0) atHigh /= 2;
+                    side = -1;
+                }
+                else
+                {
+                    (high, atHigh) = (middle, value);
+                    if (side > 0) atLow /= 2;
+                    side = 1;
+                }
+            }
+
+            return (low + high) / 2;
+        }
+
         if (Excess(solid) < 0)
         {
             // All the ice is gone: one liquid and its vessel share the heat.
@@ -88,35 +115,8 @@ public readonly record struct Chilled(Mixture Liquid, double TemperatureC, doubl
             return new Chilled(mixture with { Water = mixture.Water + ice.Grams }, liquid.With(vesselJPerK).TemperatureOf(before), ice.Grams, 0);
         }
 
-        var added = wet + Nought(Excess, -0.9 * (mixture.Water + wet), solid);
+        var added = wet + Nought(-0.9 * (mixture.Water + wet), solid);
         var after = mixture with { Water = mixture.Water + added };
         return new Chilled(after, Freezing.Point(after).Celsius, added, ice.Grams - added);
-    }
-
-    // Where a rising function passes nought: false position, with the end that stands still weighed by half (Illinois).
-    private static double Nought(Func<double, double> rising, double low, double high)
-    {
-        var (atLow, atHigh, side) = (rising(low), rising(high), 0);
-        if (atLow >= 0) return low;
-        for (var i = 0; i < 80 && high - low > 1e-9; i++)
-        {
-            var middle = Math.Clamp(high - atHigh * (high - low) / (atHigh - atLow), low, high);
-            var value = rising(middle);
-            if (Math.Abs(value) < 1e-7) return middle;
-            if (value < 0)
-            {
-                (low, atLow) = (middle, value);
-                if (side < 0) atHigh /= 2;
-                side = -1;
-            }
-            else
-            {
-                (high, atHigh) = (middle, value);
-                if (side > 0) atLow /= 2;
-                side = 1;
-            }
-        }
-
-        return (low + high) / 2;
     }
 }
