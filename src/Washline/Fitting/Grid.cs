@@ -140,8 +140,9 @@ internal sealed class Grid
             var options = slots[i].Options;
             for (var o = 0; o < options.Count; o++)
             {
-                if (options[o].Split.Count == 0) See(options[o].Item.Name, i);
-                foreach (var part in options[o].Split) See(part.Option.Item.Name, i);
+                var split = options[o].Split;
+                if (split.Count == 0) See(options[o].Item.Name, i);
+                for (var p = 0; p < split.Count; p++) See(split[p].Option.Item.Name, i);
             }
         }
 

@@ -96,8 +96,9 @@ internal sealed class GridLine
     private static List<Slot.Option> Different(IReadOnlyList<Slot.Option> options, Func<Slot.Option, bool> isScarce)
     {
         var different = new List<Slot.Option>(options.Count);
-        foreach (var option in options)
+        for (var o = 0; o < options.Count; o++)
         {
+            var option = options[o];
             if (isScarce(option) || !IsAmong(different, option)) different.Add(option);
         }
 

@@ -15,8 +15,13 @@ internal sealed record Stretch(double LowMl, double HighMl, int[][] Kept, double
         for (var i = 0; i < from.Length; i++)
         {
             var makers = grid.IsMakers(i);
-            kept[i] = [.. Enumerable.Range(0, makers.Length).Where(c => !unchanged || makers[c])];
-            shares[i] = [.. kept[i].Select(c => c == from[i] ? 1.0 : 0)];
+            var count = unchanged ? makers.AsSpan().Count(true) : makers.Length;
+            (kept[i], shares[i]) = (new int[count], new double[count]);
+            for (var (c, k) = (0, 0); c < makers.Length; c++)
+            {
+                if (unchanged && !makers[c]) continue;
+                (kept[i][k], shares[i][k++]) = (c, c == from[i] ? 1 : 0);
+            }
         }
 
         return new Stretch(lowMl, highMl, kept, shares);
