@@ -52,34 +52,69 @@ internal sealed partial class MeltGuess
     private FourTotals Total(in (Mixture First, Mixture Last) a, in (Mixture First, Mixture Last) b, in (Mixture First, Mixture Last) c, in (Mixture First, Mixture Last) d) =>
         FourTotals.Of(Together(a, service), Together(b, service), Together(c, service), Together(d, service));
 
+    // How far each feature that moves is from the centre, by how far it goes; and what the bends in the mass and in the strength count.
+    [SkipLocalsInit]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private (Vector256<double> Below, Vector256<double> Bend) Ways(in FourTotals totals, Span<Vector256<double>> ways)
+    {
+        Of(totals, service.InGlass, ways);
+        var below = perScarce > 0 ? Scarce(ways[3]) - Vector256.Create(scarce) : Vector256<double>.Zero;
+        for (var i = 0; i < moved.Length; i++) ways[i] = (ways[moved[i]] - Vector256.Create(centre[moved[i]])) * per[moved[i]];
+        return (below, unbent ? Vector256<double>.Zero : (Beyond(totals) - Vector256.Create(beyond)) * PerHundredth);
+    }
+
+    // One; each way, and its product with each up to itself; the first to the third; and the bends, as they are and squared.
     [SkipLocalsInit]
     private void Terms(in FourTotals totals, Span<Vector256<double>> terms)
     {
-        Span<Vector256<double>> z = stackalloc Vector256<double>[Features];
-        Of(totals, service.InGlass, z);
-        var mass = z[3];
+        Span<Vector256<double>> ways = stackalloc Vector256<double>[Features];
+        var (below, bend) = Ways(totals, ways);
         terms[0] = Vector256<double>.One;
         var t = 1;
         for (var i = 0; i < moved.Length; i++)
         {
-            var k = moved[i];
-            var way = (z[k] - Vector256.Create(centre[k])) * per[k];
-            z[i] = way;
-            terms[t++] = way;
-            for (var j = 0; j <= i; j++) terms[t++] = way * z[j];
+            terms[t++] = ways[i];
+            for (var j = 0; j <= i; j++) terms[t++] = ways[i] * ways[j];
         }
 
-        terms[t++] = cubic ? z[0] * z[0] * z[0] : Vector256<double>.Zero;
-        if (perScarce > 0)
+        terms[t++] = cubic ? ways[0] * ways[0] * ways[0] : Vector256<double>.Zero;
+        if (perScarce > 0) (terms[t++], terms[t++]) = (below, below * below);
+        (terms[t++], terms[t]) = (bend, bend * bend);
+    }
+
+    // The sums of those terms, each times its own number for melt and for temperature.
+    [SkipLocalsInit]
+    private (Vector256<double> Melt, Vector256<double> Celsius) Sums(in FourTotals totals)
+    {
+        Span<Vector256<double>> ways = stackalloc Vector256<double>[Features];
+        var (below, bend) = Ways(totals, ways);
+        var (m, c, t) = (Vector256.Create(melt[0]), Vector256.Create(temperature[0]), 1);
+        for (var i = 0; i < moved.Length; i++)
         {
-            var below = Scarce(mass) - Vector256.Create(scarce);
-            terms[t++] = below;
-            terms[t++] = below * below;
+            var (way, byMelt, byCelsius) = (ways[i], Vector256.Create(melt[t]), Vector256.Create(temperature[t]));
+            t++;
+            for (var j = 0; j <= i; j++, t++)
+            {
+                byMelt = Four.Plus(byMelt, ways[j], Vector256.Create(melt[t]));
+                byCelsius = Four.Plus(byCelsius, ways[j], Vector256.Create(temperature[t]));
+            }
+
+            (m, c) = (Four.Plus(m, way, byMelt), Four.Plus(c, way, byCelsius));
         }
 
-        var bend = unbent ? Vector256<double>.Zero : (Beyond(totals) - Vector256.Create(beyond)) * PerHundredth;
-        terms[t++] = bend;
-        terms[t] = bend * bend;
+        if (cubic) Add(ways[0] * ways[0] * ways[0], t);
+        t++;
+        if (perScarce > 0) Squared(below);
+        if (!unbent) Squared(bend);
+        return (m, c);
+
+        void Add(Vector256<double> term, int at) => (m, c) = (Four.Plus(m, term, Vector256.Create(melt[at])), Four.Plus(c, term, Vector256.Create(temperature[at])));
+
+        void Squared(Vector256<double> term)
+        {
+            Add(term, t++);
+            Add(term * term, t++);
+        }
     }
 
     private Vector256<double> Scarce(Vector256<double> logMass) => Vector256.MaxNative(Vector256<double>.Zero, Vector256.Create(LogScarce) - logMass) * perScarce;

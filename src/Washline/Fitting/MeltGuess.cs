@@ -107,18 +107,9 @@ internal sealed partial class MeltGuess
     }
 
     /// <summary>Grams of melt, and °C in the glass, of four candidates.</summary>
-    [SkipLocalsInit]
     public (Vector256<double> MeltG, Vector256<double> Celsius) For(in FourTotals totals)
     {
-        Span<Vector256<double>> values = stackalloc Vector256<double>[MostTerms(Features)];
-        Terms(totals, values);
-        var (m, c) = (Vector256<double>.Zero, Vector256<double>.Zero);
-        for (var t = 0; t < melt.Length; t++)
-        {
-            m = Four.Plus(m, values[t], Vector256.Create(melt[t]));
-            c = Four.Plus(c, values[t], Vector256.Create(temperature[t]));
-        }
-
+        var (m, c) = Sums(totals);
         m *= totals.MetMass;
         return (m, service.InGlass || service.DrunkWithIce ? c : Joined(totals, m, c));
     }
