@@ -108,8 +108,10 @@ internal sealed partial class MeltGuess
         if (!unbent) Squared(bend);
         return (m, c);
 
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
         void Add(Vector256<double> term, int at) => (m, c) = (Four.Plus(m, term, Vector256.Create(melt[at])), Four.Plus(c, term, Vector256.Create(temperature[at])));
 
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
         void Squared(Vector256<double> term)
         {
             Add(term, t++);

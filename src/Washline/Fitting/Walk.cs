@@ -1,3 +1,4 @@
+using System.Numerics;
 using System.Runtime.Intrinsics;
 
 namespace Washline.Fitting;
@@ -90,10 +91,13 @@ internal sealed class Walk
         {
             var count = 0;
             var floors = slab.Floors(sums, last[s / Slab.Side]) + Vector256.Create(own);
-            for (var k = 0; k < Slab.Side && s + k < steps[line].Length; k++)
+            var low = Vector256.LessThanOrEqual(floors, Vector256.Create(mostSquare)).ExtractMostSignificantBits();
+            for (; low != 0; low &= low - 1)
             {
+                var k = BitOperations.TrailingZeroCount(low);
+                if (s + k >= steps[line].Length) break;
                 var c = steps[line][s + k];
-                if (floors[k] > mostSquare || cost + reduced[c] > mostSquare - slab.Bound) continue;
+                if (cost + reduced[c] > mostSquare - slab.Bound) continue;
                 if ((changes == 0 && !slab.IsMakers(line, c)) || !Reaches(sums.Volume + slab.Adds(line, c).Volume, order.Length)) continue;
                 places[count++] = slab.Place(line, c);
             }
