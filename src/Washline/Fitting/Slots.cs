@@ -38,7 +38,7 @@ internal static class Slots
             var options = known?.Options ?? Options(stock.Ranked(asked), line, asked);
             double Left(ShelfItem item) => item.LeftMl - slots.Where(s => s.Index != i && s.Options[0].Item.Name == item.Name).Sum(s => s.AskedMl);
             var split = splits ? new Lazy<IReadOnlyList<Slot.Option>>(() =>
-                Splits.Of(line, asked, options, [.. stock.Ranked(asked).TakeWhile(r => r.StandIn.Jnd < StandIns.Limit)], water, bar, reach, Left, useUp)) : null;
+                Splits.Of(line, asked, options, stock.Ranked(asked), water, bar, reach, Left, useUp)) : null;
             // Where no bottle holds half of what is asked for, two of them may.
             if (options.Count == 0 && split is not null) (options, split) = (split.Value, null);
             if (options.Count > 0)

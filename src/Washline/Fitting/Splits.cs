@@ -18,7 +18,7 @@ internal static class Splits
     /// <param name="line">The line.</param>
     /// <param name="asked">What its maker meant.</param>
     /// <param name="offered">The bottles that may be poured alone.</param>
-    /// <param name="ranked">All that may stand in, the nearest first, however much is left.</param>
+    /// <param name="ranked">What may stand in, the nearest first, however much is left; from <see cref="StandIns.Limit"/> on nothing does.</param>
     /// <param name="water">What a spirit may be cut with; nothing where the drink is lengthened anyway.</param>
     /// <param name="bar">The home.</param>
     /// <param name="reach">How far from the maker's amount both together may be.</param>
@@ -29,7 +29,8 @@ internal static class Splits
     {
         if (line.Amount.Unit.Kind is not (UnitKind.Poured or UnitKind.Part) || asked.Last || asked.Kind.Is("solid") || asked.Millilitres.Typical <= 0) return [];
         var measure = Marks.Of(line.Amount, bar.Measures);
-        var amounts = Amounts(measure, asked.Millilitres.Typical, reach);
+        IReadOnlyList<SplitAmount>? known = null;
+        IReadOnlyList<SplitAmount> Amounts() => known ??= Splits.Amounts(measure, asked.Millilitres.Typical, reach);
         Slot.Option As((ShelfItem Item, (double Jnd, string Reason) StandIn) r) => Slots.Option(line, asked, r.Item, r.StandIn, bar, reach);
 
         var found = new List<Slot.Option>();
@@ -41,7 +42,7 @@ internal static class Splits
             foreach (var (a, b) in Sides(asked, level, offered, cut).Where(p => useUp is null || (!Is(p.A, useUp) && !Is(p.B, useUp))))
             {
                 pairs.UnionWith([(a.Item.Name, b.Item.Name), (b.Item.Name, a.Item.Name)]);
-                found.AddRange(amounts.Select(n => n.Nearest(a, b, left, p => level(p).Typical, level(asked).Typical)).OfType<(Choice, Choice)>().Select(p => Together(asked, p)));
+                found.AddRange(Amounts().Select(n => n.Nearest(a, b, left, p => level(p).Typical, level(asked).Typical)).OfType<(Choice, Choice)>().Select(p => Together(asked, p)));
             }
         }
 
@@ -49,7 +50,7 @@ internal static class Splits
         {
             if (pairs.Contains((nearlyEmpty.Item.Name, rest.Item.Name))) continue;
             var (a, b) = (As(nearlyEmpty), As(rest));
-            found.AddRange(amounts.Select(n => n.Emptied(a, b)).OfType<(Choice, Choice)>().Select(p => Together(asked, p)));
+            found.AddRange(Amounts().Select(n => n.Emptied(a, b)).OfType<(Choice, Choice)>().Select(p => Together(asked, p)));
         }
 
         return found;
@@ -62,8 +63,12 @@ internal static class Splits
         var (low, high) = (Math.Min(meant.Low, meant.Typical * (1 - OneSide)), Math.Max(meant.High, meant.Typical * (1 + OneSide)));
         double Of(Slot.Option o) => level(o.Item.Pour).Typical;
         var able = offered.Where(o => !o.Item.Pour.Last && !o.Item.Kind.Is("solid") && Level(o.Item.Pour) is not null && o.Split.Count == 0).ToList();
-        var sides = able.SelectMany((a, i) => able.Skip(i + 1).Select(b => (A: a, B: b, Rank: i)).Where(p => Math.Min(Of(p.A), Of(p.B)) < low && Math.Max(Of(p.A), Of(p.B)) > high)).ToList();
-        if (sides.Count > 0) return sides.OrderBy(p => p.A.StandInJnd + p.B.StandInJnd).ThenBy(p => p.Rank).Take(MostPairs).Select(p => (p.A, p.B));
+        if (able.Exists(o => Of(o) < low) && able.Exists(o => Of(o) > high))
+        {
+            var sides = able.SelectMany((a, i) => able.Skip(i + 1).Select(b => (A: a, B: b, Rank: i)).Where(p => Math.Min(Of(p.A), Of(p.B)) < low && Math.Max(Of(p.A), Of(p.B)) > high));
+            return sides.OrderBy(p => p.A.StandInJnd + p.B.StandInJnd).ThenBy(p => p.Rank).Take(MostPairs).Select(p => (p.A, p.B));
+        }
+
         return water is null || !asked.Kind.IsA("spirit") || able.Any(o => Of(o) <= high) ? [] : able.Where(o => Of(o) >= CutFrom * meant.Typical).Take(MostPairs).Select(o => (o, water));
     }
 
@@ -71,14 +76,14 @@ internal static class Splits
     private static IEnumerable<((ShelfItem Item, (double Jnd, string Reason) StandIn) NearlyEmpty, (ShelfItem Item, (double Jnd, string Reason) StandIn) Other)> Emptied(
         Pour asked, IReadOnlyList<(ShelfItem Item, (double Jnd, string Reason) StandIn)> ranked, Measure measure, string? useUp)
     {
-        if (ranked.Count < 2) yield break;
-        var first = useUp is null ? -1 : ranked.Index().Where(r => r.Item.Item.Name.Equals(useUp, StringComparison.OrdinalIgnoreCase)).Select(r => r.Index).DefaultIfEmpty(-1).First();
+        if (ranked.Count < 2 || ranked[1].StandIn.Jnd >= StandIns.Limit) yield break;
+        var first = useUp is null ? -1 : ranked.TakeWhile(r => r.StandIn.Jnd < StandIns.Limit).Index().Where(r => r.Item.Item.Name.Equals(useUp, StringComparison.OrdinalIgnoreCase)).Select(r => r.Index).DefaultIfEmpty(-1).First();
         if (first < 0) first = 0;
         var (item, standIn) = ranked[first];
         var wished = first > 0 || (useUp is not null && item.Name.Equals(useUp, StringComparison.OrdinalIgnoreCase));
         if (item.Pour.Last || item.Kind.Is("solid") || standIn.Jnd > ranked[0].StandIn.Jnd + Slots.Beside) yield break;
         if (item.LeftMl < measure.Step * measure.UnitMl || (!wished && item.LeftMl >= asked.Millilitres.Typical)) yield break;
-        var others = ranked.Where(r => r.Item != item && !r.Item.Pour.Last && !r.Item.Kind.Is("solid")).ToList();
+        var others = ranked.TakeWhile(r => r.StandIn.Jnd < StandIns.Limit).Where(r => r.Item != item && !r.Item.Pour.Last && !r.Item.Kind.Is("solid")).ToList();
         if (others.Where(r => r.Item.LeftMl >= asked.Millilitres.Typical - item.LeftMl).ToList() is { Count: > 0 } fill) others = fill;
         // The nearest kind only: half as much of a farther one would be noticed half as much, and would still be the wrong one.
         foreach (var rest in others.Where(r => r.StandIn.Jnd <= others[0].StandIn.Jnd).Take(MostPairs - 1)) yield return (ranked[first], rest);
