@@ -86,10 +86,24 @@ internal sealed class GridLine
     /// <summary>The least that any of them adds to D² in a drink between those volumes, mL.</summary>
     public double Least(double lowMl, double highMl)
     {
-        var (least, end) = (new Leasts(0), Marks.Length - 1);
-        Vector256<double> Of(int c) => Noticed(Math.Min(c, end));
-        for (var c = 0; c <= end; c += 4) least.See(LineCost.Leasts(Four.Turned(Of(c), Of(c + 1), Of(c + 2), Of(c + 3)), lowMl, highMl), c);
+        var least = new Leasts(0);
+        for (var c = 0; c < Marks.Length; c += 4) least.See(Leasts(c, lowMl, highMl), c);
         return least.Value;
+    }
+
+    /// <summary>The least that each of them adds to D² in a drink between those volumes, mL; filled up to a multiple of four.</summary>
+    public double[] Leasts(double lowMl, double highMl)
+    {
+        var leasts = new double[(Marks.Length + 3) / 4 * 4];
+        for (var c = 0; c < Marks.Length; c += 4) Leasts(c, lowMl, highMl).StoreUnsafe(ref leasts[c]);
+        return leasts;
+    }
+
+    // Of four of them; behind the last the last again.
+    private Vector256<double> Leasts(int c, double lowMl, double highMl)
+    {
+        var end = Marks.Length - 1;
+        return LineCost.Leasts(Four.Turned(Noticed(c), Noticed(Math.Min(c + 1, end)), Noticed(Math.Min(c + 2, end)), Noticed(Math.Min(c + 3, end))), lowMl, highMl);
     }
 
     // Of bottles that no number tells apart only the first: it is what would be poured of them anyway.

@@ -44,7 +44,7 @@ internal sealed partial class Search
         if (First is not var (at, _, _)) return;
         var worthless = met is var (low, high) && high - low > Doubt;
         if (Grid.Different > Few) doubtful = worthless;
-        else if (worthless || (Grid.Sum(at).MetMass < Little && service.Technique != Technique.NoIce)) everything = Everything();
+        else if (worthless || (Grid.Sum(at).MetMass < Little && service.Technique != Technique.NoIce)) (few, met) = (true, null);
     }
 
     /// <summary>Whether the lines alone, each with what is least noticed of it in a drink of any volume that matters, come to more than that.</summary>
@@ -59,13 +59,31 @@ internal sealed partial class Search
         return sum > jnd * jnd * (1 + 1e-9);
     }
 
-    // Every candidate by the full model, four at a time, the nearest first.
-    private List<(double Distance, int[] At)> Everything()
+    // Every candidate that may come into it by the full model, four at a time; the nearest first. What its lines add by themselves no ice can take away: those with the least of that are looked at before others.
+    private List<(double Distance, int[] At)> InFull(int mostChanges, double nearer)
     {
+        var limit = free && start is var (from, known, _) && Possible(from, mostChanges) ? Math.Min(nearer, known) : nearer;
+        var reach = Meant.Reach(Math.Min(limit, Farthest));
+        double[][]? own = limit < Farthest ? [.. Enumerable.Range(0, Grid.Lines).Select(i => Grid.Line(i).Leasts(target.VolumeMl / reach, target.VolumeMl * reach))] : null;
+        double Least(int[] at)
+        {
+            var sum = 0.0;
+            for (var i = 0; own is not null && i < at.Length; i++) sum += own[i][at[i]];
+            return sum;
+        }
+
         var found = new List<(double Distance, int[] At)>();
-        foreach (var four in From(0, new int[Grid.Lines]).Chunk(Meetings.Most)) InFull(four, (int[] at, double d, in Serving _) => found.Add((d, at)));
-        found.Sort((a, b) => a.Distance.CompareTo(b.Distance));
-        return found;
+        foreach (var four in From(0, new int[Grid.Lines]).Where(at => Possible(at, mostChanges)).Select(at => (Least: Least(at), At: at)).OrderBy(c => c.Least).Chunk(Meetings.Most))
+        {
+            if (four[0].Least > (limit + LeastApart) * (limit + LeastApart)) break;
+            InFull(Array.ConvertAll(four, c => c.At), (int[] at, double d, in Serving _) =>
+            {
+                found.Add((d, at));
+                if (free) limit = Math.Min(limit, d);
+            });
+        }
+
+        return [.. found.Where(f => f.Distance <= limit + LeastApart).OrderBy(f => f.Distance)];
     }
 
     private IEnumerable<int[]> From(int line, int[] at)

@@ -40,7 +40,7 @@ internal sealed partial class Search
     private readonly Allowed within;
     private readonly bool free;
     private readonly int[] makers;
-    private List<(double Distance, int[] At)>? everything; // by the full model, where the guess is not to be trusted
+    private bool few; // candidates, and the guess is not to be trusted
     private readonly HashSet<int[]> refused = new(Places.Same);
     private Estimate? estimate; // when it is first asked for
     private (int[] At, double Distance, Serving Serving)? start; // by the full model
@@ -164,7 +164,7 @@ internal sealed partial class Search
     {
         passedOver = double.PositiveInfinity;
         Begin();
-        if (everything is not null) return [.. everything.Where(c => c.Distance <= nearer + LeastApart && Possible(c.At, mostChanges))];
+        if (few) return InFull(mostChanges, nearer);
         var again = mostChanges >= makers.Length && start is { } known && Possible(known.At, mostChanges);
         var near = again ? (start!.Value.At, Math.Sqrt(Quick.Square(Grid.Sum(start.Value.At), start.Value.At))) : Near(Quick, makers, mostChanges, Around());
         // How far off the guess is where this search begins; that is looked at in full even where it seems to lie beyond what is asked for.
