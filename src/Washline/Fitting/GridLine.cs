@@ -79,6 +79,13 @@ internal sealed class GridLine
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public Totals Adds(int choice) => perMl[Bottles[choice]] * Marks[choice];
 
+    /// <summary>Grams of sweetness, of acid and of ethanol of one of them; the last place is empty.</summary>
+    public Vector256<double> Tastes(int choice)
+    {
+        ref readonly var one = ref perMl[Bottles[choice]];
+        return Vector256.Create(one.Sweet, one.Acid, one.Ethanol, 0) * Marks[choice];
+    }
+
     /// <summary>What is noticed of one of them, see <see cref="LineCost"/>.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public Vector256<double> Noticed(int choice) => costs[Bottles[choice]].Noticed(Marks[choice]);

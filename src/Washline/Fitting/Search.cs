@@ -198,20 +198,19 @@ internal sealed partial class Search
         if (double.IsPositiveInfinity(limit)) limit = Farthest;
         if (Volumes(limit) is not var (low, high)) return [];
         var open = new Stack<Stretch>();
-        open.Push(Stretch.Whole(Grid, low, high, near?.At ?? makers, mostChanges == 0));
-        if (open.Peek().Kept.Any(k => k.Length == 0)) return [];
+        open.Push(Stretch.Whole(Sieve.Kept(Grid, meant, low, high, limit, mostChanges == 0), low, high, near?.At ?? makers));
         using var slab = new Slab(Grid, Quick, meant, open.Peek());
         while (work <= MostWork && open.TryPop(out var stretch))
         {
             // The limit may have come down since.
-            if (stretch.Least > limit * limit || stretch.Within(target.VolumeMl, Meant.Reach(limit)) is not { } within) continue;
+            if (stretch.IsEmpty || stretch.Least > limit * limit || stretch.Within(target.VolumeMl, Meant.Reach(limit)) is not { } within) continue;
             work += Bounding * stretch.Kept.Length;
             slab.Take(within, limit, mostChanges);
             if (slab.Bound > limit * limit) continue;
             var best = slab.Best();
             if (Possible(best, mostChanges)) See(Grid.Sum(best) - Grid.Line(0).Adds(best[0]), best, 0, [best[0]]);
             var left = slab.Left(limit * limit);
-            if (left.Kept.Any(k => k.Length == 0)) continue;
+            if (left.IsEmpty) continue;
             if (left.Kept.Aggregate(1.0, (n, k) => n * k.Length) > FewEnough && slab.Parted(left) is { } parts)
             {
                 open.Push(parts.First);

@@ -7,25 +7,21 @@ namespace Washline.Fitting;
 /// <param name="Shares">Per line how much of each of them is in the mixture with which to begin; any scale.</param>
 internal sealed record Stretch(double LowMl, double HighMl, int[][] Kept, double[][] Shares)
 {
-    /// <summary>The whole grid, from one candidate on.</summary>
-    public static Stretch Whole(Grid grid, double lowMl, double highMl, int[] from, bool unchanged)
+    /// <summary>All that may come into it, from one candidate on.</summary>
+    public static Stretch Whole(int[][] kept, double lowMl, double highMl, int[] from)
     {
-        var kept = new int[from.Length][];
-        var shares = new double[from.Length][];
-        for (var i = 0; i < from.Length; i++)
+        var shares = new double[kept.Length][];
+        for (var i = 0; i < kept.Length; i++)
         {
-            var makers = grid.IsMakers(i);
-            var count = unchanged ? makers.AsSpan().Count(true) : makers.Length;
-            (kept[i], shares[i]) = (new int[count], new double[count]);
-            for (var (c, k) = (0, 0); c < makers.Length; c++)
-            {
-                if (unchanged && !makers[c]) continue;
-                (kept[i][k], shares[i][k++]) = (c, c == from[i] ? 1 : 0);
-            }
+            shares[i] = new double[kept[i].Length];
+            if (Array.IndexOf(kept[i], from[i]) is >= 0 and var at) shares[i][at] = 1;
         }
 
         return new Stretch(lowMl, highMl, kept, shares);
     }
+
+    /// <summary>Whether some line has nothing that may be poured.</summary>
+    public bool IsEmpty => Array.Exists(Kept, k => k.Length == 0);
 
     /// <summary>What is known of its D² from the stretch that it is a part of: none in it is less.</summary>
     public double Least { get; init; } = double.NegativeInfinity;
