@@ -63,31 +63,31 @@ internal sealed partial class MeltGuess
         Span<(Mixture First, Mixture Last)> room = stackalloc (Mixture, Mixture)[MostSamples];
         var samples = room[..Samples(first, last, most, room)];
         var count = MostTerms(moved.Length) - (meets ? 0 : 2);
-        Span<double> rows = stackalloc double[samples.Length * count];
-        Span<double> melts = stackalloc double[samples.Length];
-        Span<double> temperatures = stackalloc double[samples.Length];
+        var fours = (samples.Length + Meetings.Most - 1) / Meetings.Most;
+        // Term by term, what four and four of the samples have of it; and melt by gram, and °C, that came of them.
+        Span<Vector256<double>> columns = stackalloc Vector256<double>[count * fours];
+        Span<Vector256<double>> melts = stackalloc Vector256<double>[fours];
+        Span<Vector256<double>> temperatures = stackalloc Vector256<double>[fours];
         Span<Vector256<double>> terms = stackalloc Vector256<double>[count];
-        for (var s = 0; s < samples.Length; s += Meetings.Most)
+        for (var f = 0; f < fours; f++)
         {
-            var end = samples.Length - 1;
-            var totals = Total(samples[s], samples[Math.Min(s + 1, end)], samples[Math.Min(s + 2, end)], samples[Math.Min(s + 3, end)]);
+            var some = samples[(f * Meetings.Most)..Math.Min(samples.Length, (f + 1) * Meetings.Most)];
+            var totals = Total(some[0], some[Math.Min(1, some.Length - 1)], some[Math.Min(2, some.Length - 1)], some[^1]);
             Terms(totals, terms);
-            var side = Math.Min(Meetings.Most, samples.Length - s);
-            Follow(samples.Slice(s, side), melts[s..], temperatures[s..]);
-            for (var k = 0; k < side; k++)
-            {
-                var row = rows.Slice((s + k) * count, count);
-                for (var t = 0; t < count; t++) row[t] = terms[t][k];
-                melts[s + k] = totals.MetMass[k] <= 0 ? 0 : melts[s + k] / totals.MetMass[k];
-            }
+            var (melted, celsius) = Follow(some);
+            var there = Vector256.LessThan(Vector256.Create(0.0, 1, 2, 3), Vector256.Create((double)some.Length));
+            for (var t = 0; t < count; t++) columns[t * fours + f] = terms[t] & there;
+            melts[f] = melted / totals.MetMass & Vector256.GreaterThan(totals.MetMass, Vector256<double>.Zero) & there;
+            temperatures[f] = celsius & there;
         }
 
         // Where no run lies clearly beyond, nothing is known of the bend, and it is left out.
+        var bends = columns[((count - 2) * fours)..];
         unbent = true;
-        for (var s = 0; s < samples.Length; s++) unbent &= Math.Abs(rows[(s + 1) * count - 2]) < Clearly;
-        for (var s = 0; unbent && s < samples.Length; s++) rows.Slice((s + 1) * count - 2, 2).Clear();
+        foreach (var bend in bends[..fours]) unbent &= Vector256.LessThanAll(Vector256.Abs(bend), Vector256.Create(Clearly));
+        if (unbent) bends.Clear();
         (melt, temperature) = (new double[count], new double[count]);
-        Fit(rows, melts, temperatures, melt, temperature);
+        Fit(columns, melts, temperatures, melt, temperature);
     }
 
     /// <summary>A guess about a drink and others that pour a few tenths more or less of this or that.</summary>
@@ -114,37 +114,46 @@ internal sealed partial class MeltGuess
         return (m, service.InGlass || service.DrunkWithIce ? c : Joined(totals, m, c));
     }
 
-    // What comes of some of them, side by side. What goes in after the ice is joined to the drink in full, each time, and is not in here.
-    private void Follow(ReadOnlySpan<(Mixture First, Mixture Last)> samples, Span<double> melts, Span<double> temperatures)
+    // What comes of some of them, side by side: grams of melt, and °C. What goes in after the ice is joined to the drink in full, each time, and is not in here.
+    private (Vector256<double> MeltG, Vector256<double> Celsius) Follow(ReadOnlySpan<(Mixture First, Mixture Last)> samples)
     {
         Span<Chilled> chilled = stackalloc Chilled[Meetings.Most];
         Meetings.After(samples, service, chilled);
+        var (melts, temperatures) = (Vector256<double>.Zero, Vector256<double>.Zero);
         for (var k = 0; k < samples.Length; k++)
         {
-            melts[k] = chilled[k].MeltG + (service.DrunkWithIce ? chilled[k].IceLeftG : 0);
-            temperatures[k] = chilled[k].TemperatureC;
+            melts = melts.WithElement(k, chilled[k].MeltG + (service.DrunkWithIce ? chilled[k].IceLeftG : 0));
+            temperatures = temperatures.WithElement(k, chilled[k].TemperatureC);
         }
+
+        return (melts, temperatures);
     }
 
     // Least squares; a touch of ridge, for a step that could not be taken leaves its term at nought.
     [SkipLocalsInit]
-    private static void Fit(ReadOnlySpan<double> rows, ReadOnlySpan<double> melts, ReadOnlySpan<double> temperatures, Span<double> m, Span<double> c)
+    private static void Fit(ReadOnlySpan<Vector256<double>> columns, ReadOnlySpan<Vector256<double>> melts, ReadOnlySpan<Vector256<double>> temperatures, Span<double> m, Span<double> c)
     {
         const double ridge = 1e-9;
-        var n = m.Length;
+        var (n, fours) = (m.Length, melts.Length);
         Span<double> normal = stackalloc double[n * n];
-        normal.Clear();
-        for (var s = 0; s < melts.Length; s++)
+        for (var i = 0; i < n; i++)
         {
-            var row = rows.Slice(s * n, n);
-            Matrix.Add(m, row, melts[s]);
-            Matrix.Add(c, row, temperatures[s]);
-            for (var i = 0; i < n; i++) Matrix.Add(normal.Slice(i * n, i + 1), row, row[i]);
+            var column = columns.Slice(i * fours, fours);
+            for (var j = 0; j <= i; j++) normal[i * n + j] = Dot(column, columns.Slice(j * fours, fours));
+            normal[i * n + i] += i >= n - 2 ? 1e-5 : ridge;
+            (m[i], c[i]) = (Dot(column, melts), Dot(column, temperatures));
         }
 
-        for (var i = 0; i < n; i++) normal[i * n + i] += i >= n - 2 ? 1e-5 : ridge;
         Matrix.Cholesky(normal, n);
         Matrix.Solve(normal, m);
         Matrix.Solve(normal, c);
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static double Dot(ReadOnlySpan<Vector256<double>> a, ReadOnlySpan<Vector256<double>> b)
+    {
+        var sum = Vector256<double>.Zero;
+        for (var i = 0; i < a.Length; i++) sum = Four.Plus(sum, a[i], b[i]);
+        return Vector256.Sum(sum);
     }
 }

@@ -10,7 +10,7 @@ internal static class Matrix
     /// <param name="to">What it is added to.</param>
     /// <param name="row">The row, at least as long.</param>
     /// <param name="times">How many times.</param>
-    public static void Add(Span<double> to, ReadOnlySpan<double> row, double times)
+    private static void Add(Span<double> to, ReadOnlySpan<double> row, double times)
     {
         var i = 0;
         for (; i + Vector<double>.Count <= to.Length; i += Vector<double>.Count) (new Vector<double>(to[i..]) + new Vector<double>(row[i..]) * times).CopyTo(to[i..]);
