@@ -44,8 +44,18 @@ public sealed partial record Fit
     }
 
     // Where a choice stands among those of its line, and the choice that stands there.
-    private (int Option, int Mark) Place(Choice choice, int line) =>
-        (All(line).Index().First(o => ReferenceEquals(o.Item, choice.Option)).Index, choice.Option.Marks.Index().First(m => m.Item == choice.Mark).Index);
+    private (int Option, int Mark) Place(Choice choice, int line)
+    {
+        var (option, mark) = (0, 0);
+        foreach (var other in All(line))
+        {
+            if (ReferenceEquals(other, choice.Option)) break;
+            option++;
+        }
+
+        while (choice.Option.Marks[mark] != choice.Mark) mark++;
+        return (option, mark);
+    }
 
     private Choice Choice((int Option, int Mark) place, int line)
     {
