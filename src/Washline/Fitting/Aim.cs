@@ -46,10 +46,10 @@ internal sealed record Aim(Sip Sip, IReadOnlyList<Slot> Slots, Allowed Allowed, 
         var blocked = wishes.UseUp is not null && usesUp is null;
         IReadOnlyList<Slot> narrowed = [.. slots.Select(slot =>
         {
-            IReadOnlyList<Slot.Option> Kept(IEnumerable<Slot.Option> options) => [.. options.Select(o => o with { Marks = Marks(slot, o, wishes, slot == usesUp) })
+            Slot.Option[] Kept(IEnumerable<Slot.Option> options) => [.. options.Select(o => o with { Marks = Marks(slot, o, wishes, slot == usesUp) })
                 .Where(o => o.Marks.Count > 0 && !o.Bottles.Any(b => wishes.RulesOut(b.Kind)) && (slot != usesUp || Is(o, wishes.UseUp!)))];
-            if (Kept(slot.Options) is { Count: > 0 } options) return slot.With(options, new(() => Kept(slot.Splits.Value)));
-            if (Kept(slot.Splits.Value) is { Count: > 0 } splits) return slot.With(splits);
+            if (Kept(slot.Options) is { Length: > 0 } options) return slot.With(options, new(() => Kept(slot.Splits.Value)));
+            if (Kept(slot.Splits.Value) is { Length: > 0 } splits) return slot.With(splits);
             blocked = true;
             return slot;
         })];

@@ -28,7 +28,7 @@ public sealed partial record Fit
                 for (var i = 0; i < poured.Count; i++)
                 {
                     var slot = poured[i].With([.. poured[i].Options.Where(o => o.Item.Name != offer.Lines[i].Pour.Name)]);
-                    if (slot.Options.Count == 0) continue;
+                    if (slot.Options.Length == 0) continue;
                     if (Search(With(poured, i, slot)).Best(Wishes.MostChanges ?? int.MaxValue, Closest.DistanceJnd + StillWorthIt).Choices is { } choices && Offer(choices) is var other && seen.Add(Bottles(other)))
                         next.Add(other);
                 }

@@ -18,7 +18,7 @@ public sealed partial record Fit
     }
 
     // The line that the nearest splits, if it does.
-    private int? SplitLine => nearest?.Index().Where(n => n.Item.Option >= Mise.Slots[n.Index].Options.Count).Select(n => (int?)n.Index).FirstOrDefault();
+    private int? SplitLine => nearest?.Index().Where(n => n.Item.Option >= Mise.Slots[n.Index].Options.Length).Select(n => (int?)n.Index).FirstOrDefault();
 
     // The lines with what may be poured for them; where the nearest splits one, that one with its splits.
     private IReadOnlyList<Slot> Poured => SplitLine is { } line ? With(Mise.Slots, line, Mise.Slots[line].With([.. All(line)])) : Mise.Slots;
@@ -29,7 +29,7 @@ public sealed partial record Fit
         var slots = Mise.Slots;
         for (var i = 0; i < slots.Count; i++)
         {
-            if (passedOver?.Invoke(i) != true && slots[i].Splits.Value.Count > 0) yield return (i, Search(With(slots, i, slots[i].With(slots[i].Splits.Value))));
+            if (passedOver?.Invoke(i) != true && slots[i].Splits.Value.Length > 0) yield return (i, Search(With(slots, i, slots[i].With(slots[i].Splits.Value))));
         }
     }
 

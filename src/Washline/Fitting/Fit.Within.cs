@@ -43,7 +43,7 @@ public sealed partial record Fit
         for (var i = 0; i < slots.Count; i++)
         {
             if (Mise.IsAsBefore(slots[i]) || !slots[i].Options.Any(o => o.Takes(isNew))) continue;
-            if (slots[i].Splits.Value.Where(o => o.Takes(isNew)).ToList() is { Count: > 0 } splits) yield return With(slots, i, slots[i].With(splits));
+            if (slots[i].Splits.Value.Where(o => o.Takes(isNew)).ToArray() is { Length: > 0 } splits) yield return With(slots, i, slots[i].With(splits));
         }
     }
 
@@ -57,7 +57,7 @@ public sealed partial record Fit
             var each = slot.Options.Where(o => o.Takes(isNew)).GroupBy(o => o.Item.Name).Select(o => slot.With([.. o])).ToList();
             if (each.Count == 0) continue;
             var old = slot.With([.. slot.Options.Where(o => !o.Takes(isNew))]);
-            ways = ways.SelectMany(w => each.Select(e => (With(w.Slots, i, e), true)).Concat(old.Options.Count == 0 ? [] : [(With(w.Slots, i, old), w.New)]));
+            ways = ways.SelectMany(w => each.Select(e => (With(w.Slots, i, e), true)).Concat(old.Options.Length == 0 ? [] : [(With(w.Slots, i, old), w.New)]));
         }
 
         return ways.Where(w => w.New).Select(w => w.Slots);

@@ -137,11 +137,10 @@ internal sealed class Grid
         var several = new HashSet<string>();
         for (var i = 1; i < slots.Count; i++)
         {
-            var options = slots[i].Options;
-            for (var o = 0; o < options.Count; o++)
+            foreach (var option in slots[i].Options)
             {
-                var split = options[o].Split;
-                if (split.Count == 0) See(options[o].Item.Name, i);
+                var split = option.Split;
+                if (split.Count == 0) See(option.Item.Name, i);
                 for (var p = 0; p < split.Count; p++) See(split[p].Option.Item.Name, i);
             }
         }
@@ -153,10 +152,9 @@ internal sealed class Grid
         {
             for (var i = 0; i < line; i++)
             {
-                var options = slots[i].Options;
-                for (var o = 0; o < options.Count; o++)
+                foreach (var option in slots[i].Options)
                 {
-                    if (options[o].Takes(bottle)) several.Add(bottle);
+                    if (option.Takes(bottle)) several.Add(bottle);
                 }
             }
         }

@@ -8,7 +8,7 @@ namespace Washline.Fitting;
 /// <summary>What may be poured for one line, choice by choice: the choices of a bottle stand side by side, in the order of the bottles.</summary>
 internal sealed class GridLine
 {
-    private readonly IReadOnlyList<Slot.Option> different;
+    private readonly Slot.Option[] different;
     private readonly int[] first; // choice of each bottle
     private readonly Totals[] perMl;
     private readonly LineCost[] costs;
@@ -25,7 +25,7 @@ internal sealed class GridLine
         var n = varies ? options.Sum(o => o.Marks.Count) : 1;
         Size = varies ? slot.Options.Sum(o => o.Marks.Count) : 1;
         (IsMakers, Bottles, Marks) = (new bool[n], new int[n], new double[n]);
-        (different, first, perMl, costs) = (options, new int[options.Count], new Totals[options.Count], new LineCost[options.Count]);
+        (different, first, perMl, costs) = (options, new int[options.Length], new Totals[options.Length], new LineCost[options.Length]);
         for (var (o, at) = (0, 0); at < n; o++)
         {
             var option = options[o];
@@ -45,7 +45,7 @@ internal sealed class GridLine
     public Pour Asked { get; }
 
     /// <summary>What may be poured for it.</summary>
-    public IReadOnlyList<Slot.Option> Options { get; }
+    public Slot.Option[] Options { get; }
 
     /// <summary>Whether more may be poured than the maker's amount of the nearest bottle.</summary>
     public bool Varies { get; }
@@ -114,16 +114,15 @@ internal sealed class GridLine
     }
 
     // Of bottles that no number tells apart only the first: it is what would be poured of them anyway.
-    private static List<Slot.Option> Different(IReadOnlyList<Slot.Option> options, Func<Slot.Option, bool> isScarce)
+    private static Slot.Option[] Different(Slot.Option[] options, Func<Slot.Option, bool> isScarce)
     {
-        var different = new List<Slot.Option>(options.Count);
-        for (var o = 0; o < options.Count; o++)
+        var different = new List<Slot.Option>(options.Length);
+        foreach (var option in options)
         {
-            var option = options[o];
             if (isScarce(option) || !IsAmong(different, option)) different.Add(option);
         }
 
-        return different;
+        return different.Count == options.Length ? options : [.. different];
 
         bool IsAmong(List<Slot.Option> others, Slot.Option option)
         {

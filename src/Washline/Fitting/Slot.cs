@@ -6,7 +6,7 @@ namespace Washline.Fitting;
 /// <summary>A line of the spec in the search: what was meant, and every bottle and amount that may be poured for it.</summary>
 internal sealed class Slot
 {
-    private static readonly Lazy<IReadOnlyList<Option>> None = new([]);
+    private static readonly Lazy<Option[]> None = new([]);
 
     public required int Index { get; init; }
 
@@ -18,16 +18,16 @@ internal sealed class Slot
     /// <summary>Flavour in the drink as meant, counted in JND.</summary>
     public required double MeantLevel { get; init; }
 
-    public required IReadOnlyList<Option> Options { get; init; }
+    public required Option[] Options { get; init; }
 
     /// <summary>What two bottles together may be poured as, where one of them is not enough; computed only when it is asked for.</summary>
-    public Lazy<IReadOnlyList<Option>> Splits { get; init; } = None;
+    public Lazy<Option[]> Splits { get; init; } = None;
 
     /// <summary>Whether it is poured by eye, because no measure is at home.</summary>
     public bool ByEye { get; init; }
 
     /// <summary>The same line with other bottles or amounts.</summary>
-    public Slot With(IReadOnlyList<Option> options, Lazy<IReadOnlyList<Option>>? splits = null) =>
+    public Slot With(Option[] options, Lazy<Option[]>? splits = null) =>
         new() { Index = Index, Line = Line, Asked = Asked, MeantLevel = MeantLevel, Options = options, Splits = splits ?? None, ByEye = ByEye };
 
     /// <summary>The bottle of that name; of the splits of that name the one whose amount is nearest.</summary>

@@ -37,11 +37,11 @@ internal static class Slots
             var known = before?.FirstOrDefault(s => ReferenceEquals(s.Line, line) && s.Options[0].Split.Count == 0 && stock.IsAsBefore(asked.Kind));
             var options = known?.Options ?? Options(stock.Ranked(asked), line, asked);
             double Left(ShelfItem item) => item.LeftMl - slots.Where(s => s.Index != i && s.Options[0].Item.Name == item.Name).Sum(s => s.AskedMl);
-            var split = splits ? new Lazy<IReadOnlyList<Slot.Option>>(() =>
+            var split = splits ? new Lazy<Slot.Option[]>(() =>
                 Splits.Of(line, asked, options, stock.Ranked(asked), water, bar, reach, Left, useUp)) : null;
             // Where no bottle holds half of what is asked for, two of them may.
-            if (options.Count == 0 && split is not null) (options, split) = (split.Value, null);
-            if (options.Count > 0)
+            if (options.Length == 0 && split is not null) (options, split) = (split.Value, null);
+            if (options.Length > 0)
             {
                 slots.Add(new Slot
                 {
@@ -61,7 +61,7 @@ internal static class Slots
 
         return (slots, missing);
 
-        IReadOnlyList<Slot.Option> Options(IReadOnlyList<(ShelfItem Item, (double Jnd, string Reason) StandIn)> ranked, Line line, Pour asked)
+        Slot.Option[] Options(IReadOnlyList<(ShelfItem Item, (double Jnd, string Reason) StandIn)> ranked, Line line, Pour asked)
         {
             var options = new List<Slot.Option>(mostBottles);
             foreach (var (item, standIn) in ranked)
@@ -72,7 +72,7 @@ internal static class Slots
 
             // Where the nearest bottle is nearly empty, one that holds enough goes first.
             double Nearness(Slot.Option o) => o.StandInJnd + (o.Item.LeftMl < asked.Millilitres.Typical ? 0.5 : 0);
-            return options.Exists(o => o.Item.LeftMl < asked.Millilitres.Typical) ? [.. options.OrderBy(Nearness)] : options;
+            return options.Exists(o => o.Item.LeftMl < asked.Millilitres.Typical) ? [.. options.OrderBy(Nearness)] : [.. options];
         }
     }
 

@@ -24,7 +24,7 @@ internal static class Splits
     /// <param name="reach">How far from the maker's amount both together may be.</param>
     /// <param name="left">How much of a bottle the other lines leave, mL.</param>
     /// <param name="useUp">A bottle that is to be emptied, if any.</param>
-    public static IReadOnlyList<Slot.Option> Of(Line line, Pour asked, IReadOnlyList<Slot.Option> offered, IReadOnlyList<(ShelfItem Item, (double Jnd, string Reason) StandIn)> ranked,
+    public static Slot.Option[] Of(Line line, Pour asked, Slot.Option[] offered, IReadOnlyList<(ShelfItem Item, (double Jnd, string Reason) StandIn)> ranked,
         ShelfItem? water, Bar bar, Reach reach, Func<ShelfItem, double> left, string? useUp)
     {
         if (line.Amount.Unit.Kind is not (UnitKind.Poured or UnitKind.Part) || asked.Last || asked.Kind.Is("solid") || asked.Millilitres.Typical <= 0) return [];
@@ -53,11 +53,11 @@ internal static class Splits
             found.AddRange(Amounts().Select(n => n.Emptied(a, b)).OfType<(Choice, Choice)>().Select(p => Together(asked, p)));
         }
 
-        return found;
+        return [.. found];
     }
 
     // Pairs that lie on both sides of what was meant, and of all that its maker may have meant by it; water is the weaker side where nothing else is.
-    private static IEnumerable<(Slot.Option A, Slot.Option B)> Sides(Pour asked, Func<Pour, Band> level, IReadOnlyList<Slot.Option> offered, Slot.Option? water)
+    private static IEnumerable<(Slot.Option A, Slot.Option B)> Sides(Pour asked, Func<Pour, Band> level, Slot.Option[] offered, Slot.Option? water)
     {
         var meant = level(asked);
         var (low, high) = (Math.Min(meant.Low, meant.Typical * (1 - OneSide)), Math.Max(meant.High, meant.Typical * (1 + OneSide)));

@@ -51,7 +51,7 @@ public class FittingLaws
         var tried = 0;
         foreach (var (spec, bar, fit) in SmallBars.Some(80, 60_000))
         {
-            if (fit.SearchForTests().Slots.Any(s => s.Options.Count >= 4)) continue;
+            if (fit.SearchForTests().Slots.Any(s => s.Options.Length >= 4)) continue;
             var lot = new Random(tried);
             var like = bar.Bottles[lot.Next(bar.Bottles.Count)];
             var more = Fit.Find(spec, bar with { Bottles = [.. bar.Bottles, SmallBars.Bottle("one more", like.Kind, lot) with { Left = Volume.FromMillilitres(500) }] }, All);

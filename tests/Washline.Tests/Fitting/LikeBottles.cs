@@ -13,7 +13,7 @@ public class LikeBottles
         var compared = 0;
         foreach (var (spec, bar, fit) in SmallBars.Some(300, 640_000))
         {
-            if (bar.Bottles.Any(b => b.Left.Millilitres < 500) || fit.SearchForTests().Slots.Any(s => s.Options.Count > 2)) continue;
+            if (bar.Bottles.Any(b => b.Left.Millilitres < 500) || fit.SearchForTests().Slots.Any(s => s.Options.Length > 2)) continue;
             var twice = Fit.Find(spec, bar with { Bottles = [.. bar.Bottles, .. bar.Bottles.Select(b => b with { Name = $"{b.Name}, the second" })] }, Kinds.Catalogue);
             Assert.Equal(fit.LeastJnd!.Value, twice.LeastJnd!.Value, 1e-12);
             Assert.Equal(fit.Closest!.Lines.Select(l => (l.Pour.Name, l.Mark.Text)), twice.Closest!.Lines.Select(l => (l.Pour.Name, l.Mark.Text)));
