@@ -28,6 +28,7 @@ internal sealed partial class Search
         {
             still++;
             var (line, squares, was, best) = (Grid.Line(i), around[i], at[i], at[i]);
+            if (line.Marks.Length == 1) continue;
             var rest = Look(quick, at, i, Math.Sqrt(least) + beyond, squares);
             for (var c = 0; c < line.Marks.Length; c++)
             {

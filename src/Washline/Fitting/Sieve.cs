@@ -43,10 +43,11 @@ internal static class Sieve
             sum += leasts[i];
         }
 
+        int[] all = [.. Enumerable.Range(0, own.Max(o => o.Length))];
         for (var i = 0; i < kept.Length; i++)
         {
             var (most, makers) = (mostSquare - sum + leasts[i], grid.IsMakers(i));
-            kept[i] = Where(makers.Length, c => own[i][c] <= most && (!unchanged || makers[c]));
+            kept[i] = Array.FindAll(all[..makers.Length], c => own[i][c] <= most && (!unchanged || makers[c]));
         }
 
         return kept;
@@ -69,24 +70,10 @@ internal static class Sieve
 
         for (var i = 0; i < kept.Length; i++)
         {
-            var (line, places) = (grid.Line(i), kept[i]);
+            var line = grid.Line(i);
             var (lack, room) = (from - (high - most[i]), to - (low - least[i]));
             if (Vector256.GreaterThanOrEqualAll(least[i], lack) && Vector256.LessThanOrEqualAll(most[i], room)) continue;
-            kept[i] = Where(places.Length, k => Vector256.GreaterThanOrEqualAll(line.Tastes(places[k]), lack) && Vector256.LessThanOrEqualAll(line.Tastes(places[k]), room));
-            for (var k = 0; k < kept[i].Length; k++) kept[i][k] = places[kept[i][k]];
+            kept[i] = Array.FindAll(kept[i], c => Vector256.GreaterThanOrEqualAll(line.Tastes(c), lack) && Vector256.LessThanOrEqualAll(line.Tastes(c), room));
         }
-    }
-
-    private static int[] Where(int length, Func<int, bool> holds)
-    {
-        var count = 0;
-        for (var c = 0; c < length; c++) count += holds(c) ? 1 : 0;
-        var places = new int[count];
-        for (var (c, k) = (0, 0); c < length; c++)
-        {
-            if (holds(c)) places[k++] = c;
-        }
-
-        return places;
     }
 }
