@@ -4,7 +4,7 @@ namespace Washline.Fitting.Guessing;
 /// <remarks>
 /// A Gaussian process over lines: the covariance of two lines is the sum of what they share (<see cref="Weights"/>), so a line leans on the same role in the
 /// same family where there are many, and on its role alone where there are none. A line that no likeness explains has a wider part of its own and so counts
-/// less (as under Student's t). The mean is that of all lines learned from.
+/// less (as under Student's t). The mean is that of all lines learned from. Sweeteners are held beside each other by their sugar.
 /// </remarks>
 internal sealed class Prior
 {
@@ -45,7 +45,7 @@ internal sealed class Prior
         var covariance = With(Shared(drink, weights), [.. Enumerable.Repeat(1.0, n)], weights.Own);
         for (var i = 0; i < n; i++)
         {
-            expected[i] = mean;
+            expected[i] = mean - InCommon(drink[i]);
             for (var k = 0; k < Lines.Count; k++) expected[i] += across[i][k] * solved[k];
             var explained = Matrix.Solve(triangle, across[i]);
             for (var j = 0; j < n; j++)
@@ -55,6 +55,13 @@ internal sealed class Prior
         }
 
         return (expected, covariance);
+    }
+
+    /// <summary>What is added to ln(mL) of a line so that like ones can be held beside each other: sweeteners are alike in their sugar, not in how much room it takes.</summary>
+    internal static double InCommon(Likeness line)
+    {
+        const double simpleSyrup = 615; // g/L
+        return line.Role == Role.Sweetener && line.Kind.Sugar.Band.Typical > 0 ? Math.Log(line.Kind.Sugar.Band.Typical / simpleSyrup) : 0;
     }
 
     /// <summary>What each two lines share.</summary>
@@ -101,6 +108,6 @@ internal sealed class Prior
     /// <param name="Millilitres">How much, mL.</param>
     internal sealed record Learned(PublicSpec Spec, Likeness Likeness, double Millilitres)
     {
-        public double Log { get; } = Math.Log(Millilitres);
+        public double Log { get; } = Math.Log(Millilitres) + InCommon(Likeness);
     }
 }

@@ -106,7 +106,7 @@ internal sealed class Choosing
             }
 
             var eggs = specs[s].Lines.Where(l => Pieces.Counts(l.Kind) && l.Millilitres is not null).Select(l => Balance.Poured(l.Kind, l.Kind.Piece!.Millilitres.Typical)).ToList();
-            var settled = Settled.Of([.. poured.Select(i => lines[from + i].Likeness.Kind)], [.. poured.Select(i => mean + y[from + i] - off[i])], part, eggs, services[s],
+            var settled = Settled.Of([.. poured.Select(i => lines[from + i].Likeness.Kind)], [.. poured.Select(i => mean + y[from + i] - off[i] - Prior.InCommon(lines[from + i].Likeness))], part, eggs, services[s],
                 Habits.Pulls(balances[s], specs[s].Family, weights.Pull, []));
             for (var i = 0; i < poured.Length; i++, count++) sum += Math.Abs(Math.Exp(settled.Log[i]) - lines[from + poured[i]].Millilitres);
         }

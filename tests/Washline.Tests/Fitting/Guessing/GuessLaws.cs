@@ -116,6 +116,17 @@ public class GuessLaws
         Assert.All(Guess.Of(menu, Memory.None, bar).Proposals[0].Lines, l => Assert.Equal("oz", l.Line.Amount.Unit.Name));
     }
 
+    [Theory]
+    [InlineData("rich-syrup")]
+    [InlineData("granulated-sugar")]
+    [InlineData("honey")]
+    public void A_sweetener_with_more_sugar_is_poured_as_much_less_before_the_balance_is_looked_at(string id)
+    {
+        double Poured(string sweetener) => Math.Exp(Habits.Of.Prior.Of(Likeness.Of([Kinds.Catalogue["light-rum"], Kinds.Catalogue["lime-juice"], Kinds.Catalogue[sweetener]], Family.Sour)).Mean[2]);
+        var sugar = Kinds.Catalogue["simple-syrup"].Sugar.Band.Typical / Kinds.Catalogue[id].Sugar.Band.Typical;
+        Assert.InRange(Poured(id) / Poured("simple-syrup"), 0.95 * sugar, 1.05 * sugar);
+    }
+
     [Fact]
     public void The_roles_of_the_table_are_of_kinds_that_there_are_and_each_kind_of_a_public_spec_is_the_one_its_words_name()
     {
