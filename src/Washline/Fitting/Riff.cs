@@ -1,4 +1,5 @@
 using Washline.Drinks;
+using Washline.Fitting.Guessing;
 
 namespace Washline.Fitting;
 
@@ -78,12 +79,13 @@ public sealed record Riff(Spec Of, string Change, Fit Fit)
         return [.. tries.AsParallel().AsOrdered().Select(t => t()).Where(r => r.DistanceJnd is not null).OrderBy(r => r.DistanceJnd).ThenBy(r => r.Change, StringComparer.Ordinal)];
     }
 
-    // Spirit for spirit, liqueur for liqueur, sour for sour: what does the same work in the glass.
+    // Spirit for spirit, liqueur for liqueur, sour for sour: what does the same work in the glass. What is so loud that it goes by the spoon takes no other's place, however well the balance would hold.
     private static bool InPlaceOf(Kind asked, Kind kind) =>
         kind.Lineage().Last().Id is "spirit" or "liqueur" or "bitters" or "wine" or "juice" or "sweetener"
         && kind.Lineage().Last().Id == asked.Lineage().Last().Id
         && (kind.Acid.Band.Typical >= Sour) == (asked.Acid.Band.Typical >= Sour)
-        && kind.Is("carbonated") == asked.Is("carbonated");
+        && kind.Is("carbonated") == asked.Is("carbonated")
+        && (Roles.Of(kind) == Role.Accent) == (Roles.Of(asked) == Role.Accent);
 
     private static Line At(Spec spec, int line) => line >= 0 && line < spec.Lines.Count ? spec.Lines[line]
         : throw new ArgumentOutOfRangeException(nameof(line), line, $"A line of the spec is meant, from 0 to {spec.Lines.Count - 1}.");

@@ -101,6 +101,16 @@ public class Riffs
     }
 
     [Fact]
+    public void What_goes_by_the_spoon_takes_no_base_s_place_unless_it_is_asked_for()
+    {
+        var (sour, pastis) = (DemoHome.Specs.First(s => s.Title == "Whiskey Sour"), DemoHome.Bar.Bottles.First(b => b.Kind.Id == "pastis").Kind);
+        var riffs = Riff.Possible(sour, DemoHome.Bar, Kinds.Catalogue);
+        Assert.Contains(riffs, r => r.Change.StartsWith("rye whisky for", StringComparison.Ordinal));
+        Assert.DoesNotContain(riffs, r => r.Change.Contains(pastis.Name, StringComparison.Ordinal));
+        Assert.NotNull(Riff.Swap(sour, 0, pastis, DemoHome.Bar, Kinds.Catalogue).DistanceJnd);
+    }
+
+    [Fact]
     public void A_line_that_is_not_there_is_refused_by_name()
     {
         var thrown = Assert.Throws<ArgumentOutOfRangeException>(() => Riff.Swap(DemoHome.Spec("Daiquiri"), 7, Kinds.Catalogue["gin"], DemoHome.Bar, Kinds.Catalogue));
