@@ -47,7 +47,7 @@ internal sealed record Aim(Sip Sip, IReadOnlyList<Slot> Slots, Allowed Allowed, 
         IReadOnlyList<Slot> narrowed = [.. slots.Select(slot =>
         {
             Slot.Option[] Kept(IEnumerable<Slot.Option> options) => [.. options.Select(o => o with { Marks = Marks(slot, o, wishes, slot == usesUp) })
-                .Where(o => o.Marks.Count > 0 && !o.Bottles.Any(b => wishes.RulesOut(b.Kind)) && (slot != usesUp || Is(o, wishes.UseUp!)))];
+                .Where(o => o.Marks.Count > 0 && !o.Takes(b => wishes.RulesOut(b.Kind)) && (slot != usesUp || Is(o, wishes.UseUp!)))];
             if (Kept(slot.Options) is { Length: > 0 } options) return slot.With(options, new(() => Kept(slot.Splits.Value)));
             if (Kept(slot.Splits.Value) is { Length: > 0 } splits) return slot.With(splits);
             blocked = true;
@@ -56,7 +56,7 @@ internal sealed record Aim(Sip Sip, IReadOnlyList<Slot> Slots, Allowed Allowed, 
         return (narrowed, blocked);
     }
 
-    private static bool Is(Slot.Option option, string name) => option.Bottles.Any(b => b.Name.Equals(name, StringComparison.OrdinalIgnoreCase));
+    private static bool Is(Slot.Option option, string name) => option.Takes(b => b.Name.Equals(name, StringComparison.OrdinalIgnoreCase));
 
     private static IReadOnlyList<Mark> Marks(Slot slot, Slot.Option option, Wishes wishes, bool usesUp)
     {

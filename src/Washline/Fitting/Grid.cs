@@ -181,7 +181,7 @@ internal sealed class Grid
 
     private bool IsScarce(Slot slot) => Shares && slot.Options.Any(IsScarce);
 
-    private bool IsScarce(Slot.Option option) => Shares && option.Bottles.Any(b => scarce.Contains(b.Name));
+    private bool IsScarce(Slot.Option option) => Shares && option.Takes(b => scarce.Contains(b.Name));
 
     private long Product(Func<GridLine, long> of) => lines.Select(of).Aggregate(1L, (n, l) => n > long.MaxValue / l ? long.MaxValue : n * l);
 }

@@ -9,7 +9,7 @@ namespace Washline.Fitting;
 internal sealed class GridLine
 {
     private readonly Slot.Option[] different;
-    private readonly int[] first; // choice of each bottle
+    private readonly int[] first; // the place of the first choice of each bottle
     private readonly Totals[] perMl;
     private readonly LineCost[] costs;
 

@@ -63,28 +63,28 @@ internal sealed partial class MeltGuess
         Span<(Mixture First, Mixture Last)> room = stackalloc (Mixture, Mixture)[MostSamples];
         var samples = room[..Samples(first, last, most, room)];
         var count = MostTerms(moved.Length) - (meets ? 0 : 2);
-        var fours = (samples.Length + Meetings.Most - 1) / Meetings.Most;
-        // Term by term, what four and four of the samples have of it; and melt by gram, and °C, that came of them.
-        Span<Vector256<double>> columns = stackalloc Vector256<double>[count * fours];
-        Span<Vector256<double>> melts = stackalloc Vector256<double>[fours];
-        Span<Vector256<double>> temperatures = stackalloc Vector256<double>[fours];
+        var length = (samples.Length + Meetings.Most - 1) / Meetings.Most * Meetings.Most;
+        // Term by term, what each of the samples has of it; and melt by gram, and °C, that came of them. Filled up with nought.
+        Span<double> columns = stackalloc double[count * length];
+        Span<double> melts = stackalloc double[length];
+        Span<double> temperatures = stackalloc double[length];
         Span<Vector256<double>> terms = stackalloc Vector256<double>[count];
-        for (var f = 0; f < fours; f++)
+        for (var f = 0; f < length; f += Meetings.Most)
         {
-            var some = samples[(f * Meetings.Most)..Math.Min(samples.Length, (f + 1) * Meetings.Most)];
+            var some = samples[f..Math.Min(samples.Length, f + Meetings.Most)];
             var totals = Total(some[0], some[Math.Min(1, some.Length - 1)], some[Math.Min(2, some.Length - 1)], some[^1]);
             Terms(totals, terms);
             var (melted, celsius) = Follow(some);
             var there = Vector256.LessThan(Vector256.Create(0.0, 1, 2, 3), Vector256.Create((double)some.Length));
-            for (var t = 0; t < count; t++) columns[t * fours + f] = terms[t] & there;
-            melts[f] = melted / totals.MetMass & Vector256.GreaterThan(totals.MetMass, Vector256<double>.Zero) & there;
-            temperatures[f] = celsius & there;
+            for (var t = 0; t < count; t++) (terms[t] & there).CopyTo(columns[(t * length + f)..]);
+            (melted / totals.MetMass & Vector256.GreaterThan(totals.MetMass, Vector256<double>.Zero) & there).CopyTo(melts[f..]);
+            (celsius & there).CopyTo(temperatures[f..]);
         }
 
         // Where no run lies clearly beyond, nothing is known of the bend, and it is left out.
-        var bends = columns[((count - 2) * fours)..];
+        var bends = columns[((count - 2) * length)..];
         unbent = true;
-        foreach (var bend in bends[..fours]) unbent &= Vector256.LessThanAll(Vector256.Abs(bend), Vector256.Create(Clearly));
+        foreach (var bend in bends[..length]) unbent &= Math.Abs(bend) < Clearly;
         if (unbent) bends.Clear();
         (melt, temperature) = (new double[count], new double[count]);
         Fit(columns, melts, temperatures, melt, temperature);
@@ -131,29 +131,21 @@ internal sealed partial class MeltGuess
 
     // Least squares; a touch of ridge, for a step that could not be taken leaves its term at nought.
     [SkipLocalsInit]
-    private static void Fit(ReadOnlySpan<Vector256<double>> columns, ReadOnlySpan<Vector256<double>> melts, ReadOnlySpan<Vector256<double>> temperatures, Span<double> m, Span<double> c)
+    private static void Fit(ReadOnlySpan<double> columns, ReadOnlySpan<double> melts, ReadOnlySpan<double> temperatures, Span<double> m, Span<double> c)
     {
         const double ridge = 1e-9;
-        var (n, fours) = (m.Length, melts.Length);
+        var (n, length) = (m.Length, melts.Length);
         Span<double> normal = stackalloc double[n * n];
         for (var i = 0; i < n; i++)
         {
-            var column = columns.Slice(i * fours, fours);
-            for (var j = 0; j <= i; j++) normal[i * n + j] = Dot(column, columns.Slice(j * fours, fours));
+            var column = columns.Slice(i * length, length);
+            for (var j = 0; j <= i; j++) normal[i * n + j] = Matrix.Dot(column, columns.Slice(j * length, length));
             normal[i * n + i] += i >= n - 2 ? 1e-5 : ridge;
-            (m[i], c[i]) = (Dot(column, melts), Dot(column, temperatures));
+            (m[i], c[i]) = (Matrix.Dot(column, melts), Matrix.Dot(column, temperatures));
         }
 
         Matrix.Cholesky(normal, n);
         Matrix.Solve(normal, m);
         Matrix.Solve(normal, c);
-    }
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static double Dot(ReadOnlySpan<Vector256<double>> a, ReadOnlySpan<Vector256<double>> b)
-    {
-        var sum = Vector256<double>.Zero;
-        for (var i = 0; i < a.Length; i++) sum = Four.Plus(sum, a[i], b[i]);
-        return Vector256.Sum(sum);
     }
 }

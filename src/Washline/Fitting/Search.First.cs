@@ -92,7 +92,7 @@ internal sealed partial class Search
         {
             if (line == at.Length - 1)
             {
-                if (!Grid.Shares || Grid.AllFit(Grid.Choices(at))) yield return (int[])at.Clone();
+                yield return (int[])at.Clone();
                 continue;
             }
 

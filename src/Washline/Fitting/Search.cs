@@ -40,11 +40,11 @@ internal sealed partial class Search
     private readonly Allowed within;
     private readonly bool free;
     private readonly int[] makers;
-    private bool few; // candidates, and the guess is not to be trusted
     private readonly HashSet<int[]> refused = new(Places.Same);
     private Estimate? estimate; // when it is first asked for
     private (int[] At, double Distance, Serving Serving)? start; // by the full model
     private bool begun;
+    private bool few; // candidates, and the guess is not to be trusted
     private bool doubtful;
     private bool stopped;
     private (double Low, double High)? met;
@@ -230,7 +230,7 @@ internal sealed partial class Search
     // Ties: fewer changes, then fewer amounts by eye, then the bottle that stands nearer or holds more.
     private bool IsEasier(int[] a, int[] b)
     {
-        (int, int) Trouble(int[] at) => (at.Where((c, i) => !Grid.IsMakers(i)[c]).Count(), at.Where((c, i) => Grid.Choices(i)[c].Mark.ByEye).Count());
+        (int, int) Trouble(int[] at) => (at.Where((c, i) => !Grid.IsMakers(i)[c]).Count(), at.Where((c, i) => Grid.Line(i).At(c).Mark.ByEye).Count());
         return Trouble(a).CompareTo(Trouble(b)) is var trouble and not 0 ? trouble < 0 : a.AsSpan().SequenceCompareTo(b) < 0;
     }
 }

@@ -77,13 +77,14 @@ internal static class Splits
         Pour asked, IReadOnlyList<(ShelfItem Item, (double Jnd, string Reason) StandIn)> ranked, Measure measure, string? useUp)
     {
         if (ranked.Count < 2 || ranked[1].StandIn.Jnd >= StandIns.Limit) yield break;
-        var first = useUp is null ? -1 : ranked.TakeWhile(r => r.StandIn.Jnd < StandIns.Limit).Index().Where(r => r.Item.Item.Name.Equals(useUp, StringComparison.OrdinalIgnoreCase)).Select(r => r.Index).DefaultIfEmpty(-1).First();
+        var near = ranked.TakeWhile(r => r.StandIn.Jnd < StandIns.Limit);
+        var first = useUp is null ? -1 : near.Index().Where(r => r.Item.Item.Name.Equals(useUp, StringComparison.OrdinalIgnoreCase)).Select(r => r.Index).DefaultIfEmpty(-1).First();
         if (first < 0) first = 0;
         var (item, standIn) = ranked[first];
         var wished = first > 0 || (useUp is not null && item.Name.Equals(useUp, StringComparison.OrdinalIgnoreCase));
         if (item.Pour.Last || item.Kind.Is("solid") || standIn.Jnd > ranked[0].StandIn.Jnd + Slots.Beside) yield break;
         if (item.LeftMl < measure.Step * measure.UnitMl || (!wished && item.LeftMl >= asked.Millilitres.Typical)) yield break;
-        var others = ranked.TakeWhile(r => r.StandIn.Jnd < StandIns.Limit).Where(r => r.Item != item && !r.Item.Pour.Last && !r.Item.Kind.Is("solid")).ToList();
+        var others = near.Where(r => r.Item != item && !r.Item.Pour.Last && !r.Item.Kind.Is("solid")).ToList();
         if (others.Where(r => r.Item.LeftMl >= asked.Millilitres.Typical - item.LeftMl).ToList() is { Count: > 0 } fill) others = fill;
         // The nearest kind only: half as much of a farther one would be noticed half as much, and would still be the wrong one.
         foreach (var rest in others.Where(r => r.StandIn.Jnd <= others[0].StandIn.Jnd).Take(MostPairs - 1)) yield return (ranked[first], rest);

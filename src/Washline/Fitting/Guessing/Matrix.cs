@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 
 namespace Washline.Fitting.Guessing;
@@ -69,12 +70,16 @@ internal static class Matrix
         }
     }
 
-    private static double Dot(ReadOnlySpan<double> a, ReadOnlySpan<double> b)
+    /// <summary>The sum of the products.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static double Dot(ReadOnlySpan<double> a, ReadOnlySpan<double> b)
     {
-        var (sums, i) = (Vector<double>.Zero, 0);
-        for (; i + Vector<double>.Count <= a.Length; i += Vector<double>.Count) sums += new Vector<double>(a[i..]) * new Vector<double>(b[i..]);
+        var x = MemoryMarshal.Cast<double, Vector<double>>(a);
+        var y = MemoryMarshal.Cast<double, Vector<double>>(b);
+        var sums = Vector<double>.Zero;
+        for (var i = 0; i < x.Length; i++) sums += x[i] * y[i];
         var sum = Vector.Sum(sums);
-        for (; i < a.Length; i++) sum += a[i] * b[i];
+        for (var i = x.Length * Vector<double>.Count; i < a.Length; i++) sum += a[i] * b[i];
         return sum;
     }
 

@@ -1,3 +1,5 @@
+using Washline.Drinks;
+
 namespace Washline.Fitting.Guessing;
 
 /// <summary>What public specs say of the amounts of a drink before its balance is looked at: ln(mL) of each line, with how sure and how together.</summary>
@@ -60,8 +62,8 @@ internal sealed class Prior
     /// <summary>What is added to ln(mL) of a line so that like ones can be held beside each other: sweeteners are alike in their sugar, not in how much room it takes.</summary>
     internal static double InCommon(Likeness line)
     {
-        const double simpleSyrup = 615; // g/L
-        return line.Role == Role.Sweetener && line.Kind.Sugar.Band.Typical > 0 ? Math.Log(line.Kind.Sugar.Band.Typical / simpleSyrup) : 0;
+        var sugar = line.Kind.Sugar.Band.Typical;
+        return line.Role == Role.Sweetener && sugar > 0 ? Math.Log(sugar / Kinds.Catalogue["simple-syrup"].Sugar.Band.Typical) : 0;
     }
 
     /// <summary>What each two lines share.</summary>
